@@ -10,6 +10,8 @@ import type { Words } from './schema/words.ts';
 /** A question, with the stop it belongs to. */
 export type Question = z.infer<typeof RawQuestion> & { readonly stop: string };
 
+export type QuestionKind = Question['kind'];
+
 /** Everything a walk is made of: checked, plain data, as JSON between build and start. */
 export interface Flow {
   readonly walk: z.infer<typeof Walk>;
