@@ -99,7 +99,8 @@ function checkTreats(located: Located<Action>, lookup: Lookup): FlowProblem[] {
   });
 }
 
-const sentences = (text: Text): string[] => (typeof text === 'string' ? [text] : Object.values(text).filter((one) => one !== undefined));
+const sentences = (text: Text): string[] =>
+  typeof text === 'string' ? [text] : Object.values(text).filter((one) => one !== undefined);
 
 /** A job whose words name a danger carries the caution for it; a job without any says why it is harmless. */
 function checkCautions(located: Located<Action>, cautions: readonly Caution[]): FlowProblem[] {
