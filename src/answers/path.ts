@@ -106,6 +106,19 @@ export function layOutPath(index: FlowIndex, sheet: AnswerSheet): Path {
   return { sheet, steps: [...byKey.values()], byKey, rulebook, limits, sides, facts };
 }
 
+const laidOut = new WeakMap<FlowIndex, WeakMap<AnswerSheet, Path>>();
+
+/** The path of a sheet, laid out once: sheets never change, a new answer makes a new sheet. */
+export function pathOf(index: FlowIndex, sheet: AnswerSheet): Path {
+  const known = laidOut.get(index) ?? new WeakMap<AnswerSheet, Path>();
+  laidOut.set(index, known);
+  const before = known.get(sheet);
+  if (before) return before;
+  const path = layOutPath(index, sheet);
+  known.set(sheet, path);
+  return path;
+}
+
 /** Member by member: all questions about one tree before the next tree. */
 function layOutGroup(index: FlowIndex, group: string, facts: Facts, byKey: Map<AnswerKey, Step>): void {
   const count = index.countQuestions.get(group);

@@ -1,6 +1,6 @@
 import type { AnswerKey } from '../answers/answer.ts';
-import type { Side } from '../flow/schema/base.ts';
 import type { QuestionKind } from '../flow/flow.ts';
+import type { Side } from '../flow/schema/base.ts';
 import type { Say, TextId } from '../wording/say.ts';
 import type { Cursor } from './record.ts';
 
@@ -9,6 +9,8 @@ export type Message =
   /** A person arrives or comes back: say where the walk stands. */
   | { readonly kind: 'hello' }
   | { readonly kind: 'text'; readonly text: string }
+  /** The emergency key of a channel. */
+  | { readonly kind: 'emergency' }
   /** A press on a choice shown earlier; `revision` is that of the reply that showed it. */
   | { readonly kind: 'choose'; readonly key: AnswerKey; readonly option: string; readonly revision: number };
 
@@ -57,7 +59,11 @@ export interface Reply {
 /** How far the walk is. */
 export interface Progress {
   readonly stop: string | undefined;
-  readonly stops: readonly { readonly id: string; readonly title: TextId; readonly state: 'done' | 'here' | 'ahead' }[];
+  readonly stops: readonly {
+    readonly id: string;
+    readonly title: TextId;
+    readonly state: 'done' | 'here' | 'ahead';
+  }[];
   readonly answered: number;
   readonly asked: number;
 }

@@ -73,6 +73,8 @@ export const Question = z.strictObject({
   role: z.enum(questionRoles).optional(),
   /** Asked only when this holds; its root says what to do when unknown. */
   when: Condition.optional(),
+  /** Two or three words for lists: "roof covering". */
+  short: z.string().min(1).optional(),
   ask: Text,
   look: Text,
   good: Text,

@@ -1,0 +1,33 @@
+import type { WalkEvent } from '../machine/events.ts';
+import { stepWalk, takesEvent } from '../machine/place.ts';
+import type { Programme } from './programme.ts';
+import type { Pending, WalkRecord } from './record.ts';
+
+const positionOf = (record: WalkRecord) => ({
+  phase: record.cursor.phase,
+  key: record.cursor.key,
+  sheet: record.sheet,
+});
+
+/** Takes an event through the machine into a new record; a short question that was pending is done with. */
+export function advance(programme: Programme, record: WalkRecord, event: WalkEvent): WalkRecord {
+  const { machine, checklist } = programme;
+  const { phase, key, sheet } = stepWalk(machine, checklist.index, positionOf(record), event);
+  return { ...record, sheet, cursor: key === undefined ? { phase } : { phase, key } };
+}
+
+/** Whether the walk takes an event where it stands. */
+export function canTake(programme: Programme, record: WalkRecord, event: WalkEvent): boolean {
+  return takesEvent(programme.machine, programme.checklist.index, positionOf(record), event);
+}
+
+/** The record with a short question pending. */
+export function withPending(record: WalkRecord, pending: Pending): WalkRecord {
+  return { ...record, cursor: { ...record.cursor, pending } };
+}
+
+/** The record without one. */
+export function withoutPending(record: WalkRecord): WalkRecord {
+  const { pending: _, ...cursor } = record.cursor;
+  return { ...record, cursor };
+}

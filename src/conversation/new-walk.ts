@@ -1,0 +1,26 @@
+import type { Audience, UnitSystem } from '../wording/say.ts';
+import type { Programme } from './programme.ts';
+import type { WalkId, WalkRecord } from './record.ts';
+
+/** A walk in which nothing was asked yet. */
+export function newWalk(
+  programme: Programme,
+  id: WalkId,
+  now: Date,
+  reader: { audience?: Audience; language?: string; units?: UnitSystem } = {},
+): WalkRecord {
+  const { flow } = programme.checklist;
+  return {
+    id,
+    flow: flow.fingerprint,
+    audience: reader.audience ?? 'resident',
+    language: reader.language ?? flow.walk.language,
+    ...(reader.units === undefined ? {} : { units: reader.units }),
+    sheet: {},
+    cursor: { phase: 'asking' },
+    revision: 0,
+    startedAt: now.toISOString(),
+    updatedAt: now.toISOString(),
+    notes: [],
+  };
+}

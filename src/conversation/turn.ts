@@ -1,0 +1,130 @@
+import { isOpen, pathOf } from '../answers/path.ts';
+import { advance } from './advance.ts';
+import { askOf } from './ask.ts';
+import { askSafe, stopForEmergency } from './emergency.ts';
+import { answersKept } from './flow-changed.ts';
+import type { Message, Part, Reply } from './message.ts';
+import type { Programme } from './programme.ts';
+import { progressOf } from './progress.ts';
+import { readFor } from './read.ts';
+import { readBackParts } from './read-back.ts';
+import type { WalkRecord } from './record.ts';
+import { takeAnswer } from './take-answer.ts';
+import { resume, takeText } from './take-text.ts';
+import { say, type Turned } from './turned.ts';
+
+/** A person arrives or comes back. */
+function hello(programme: Programme, record: WalkRecord): Turned {
+  const { phase } = record.cursor;
+  const answered = Object.keys(record.sheet).length;
+  if (phase === 'emergency') return askSafe(record);
+  if (phase === 'paused') return resume(programme, record);
+  if (phase === 'finished')
+    return {
+      record,
+      parts: [say('report.here'), { kind: 'report' }, say('help.finished', undefined, 'quiet')],
+    };
+  if (phase === 'readBack') return { record, parts: readBackParts(programme.checklist, record) };
+  if (answered > 0) return { record, parts: [say('walk.welcome-back', { answered })] };
+  return {
+    record,
+    parts: [
+      say('opening.what', undefined, 'heading'),
+      say('opening.danger', undefined, 'warning'),
+      say('opening.how'),
+      say('opening.promise', undefined, 'quiet'),
+    ],
+  };
+}
+
+/** A press on a choice: for another question than the one asked now it changes that answer, and says so. */
+function choose(programme: Programme, record: WalkRecord, message: Message & { kind: 'choose' }): Turned {
+  const { checklist } = programme;
+  const step = pathOf(checklist.index, record.sheet).byKey.get(message.key);
+  if (!step || record.cursor.phase === 'emergency')
+    return record.cursor.phase === 'emergency'
+      ? askSafe(record)
+      : { record, parts: [say('walk.late-unknown')] };
+  const reading = readFor(checklist, record, step, message.option);
+  if (reading.kind !== 'answer') return { record, parts: [say('walk.late-unknown')] };
+  const late = record.cursor.key !== message.key;
+  const turned = takeAnswer(programme, record, step, reading.answer, reading.note);
+  if (!late) return turned;
+  const values = { question: { text: `question/${step.question.id}/short` } };
+  return { record: turned.record, parts: [say('walk.late-edit', values), ...turned.parts] };
+}
+
+/** Where a new record asks nothing yet, the machine is asked for the first question. */
+function entered(programme: Programme, record: WalkRecord): WalkRecord {
+  if (record.cursor.phase !== 'asking' || record.cursor.key !== undefined) return record;
+  const first = pathOf(programme.checklist.index, record.sheet).steps.find((step) =>
+    isOpen(step, record.sheet),
+  );
+  return first
+    ? advance(programme, record, { type: 'GO', key: first.key })
+    : advance(programme, record, { type: 'FINISH' });
+}
+
+/** Said on coming to another stop. */
+function arrival(programme: Programme, before: WalkRecord, after: WalkRecord): Part[] {
+  const { index } = programme.checklist;
+  const stopAt = ({ cursor, sheet }: WalkRecord) =>
+    cursor.key === undefined || cursor.phase !== 'asking'
+      ? undefined
+      : pathOf(index, sheet).byKey.get(cursor.key)?.question.stop;
+  const stop = stopAt(after);
+  if (stop === undefined || stop === stopAt(before) || after.cursor.pending) return [];
+  return [say(`stop/${stop}/title`, undefined, 'heading'), say(`stop/${stop}/arrive`)];
+}
+
+function dispatch(programme: Programme, record: WalkRecord, message: Message): Turned {
+  switch (message.kind) {
+    case 'hello':
+      return hello(programme, record);
+    case 'text':
+      return takeText(programme, record, message.text);
+    case 'choose':
+      return choose(programme, record, message);
+    case 'emergency':
+      return stopForEmergency(programme, record);
+  }
+}
+
+/** Reaching the end by the last answer, the answers are read back. */
+function atTheEnd(programme: Programme, before: WalkRecord, turned: Turned): Turned {
+  const ended = before.cursor.phase === 'asking' && turned.record.cursor.phase === 'readBack';
+  if (!ended || turned.parts.some((part) => part.kind === 'readBack')) return turned;
+  return {
+    record: turned.record,
+    parts: [...turned.parts, ...readBackParts(programme.checklist, turned.record)],
+  };
+}
+
+/**
+ * One turn: pure and synchronous. Takes a record and a message, gives the next record and the reply to it.
+ * The reply holds text ids and values, never finished sentences.
+ */
+export function takeTurn(
+  programme: Programme,
+  stored: WalkRecord,
+  message: Message,
+  now: Date,
+): { record: WalkRecord; reply: Reply } {
+  const { record: kept, parts: changed } = answersKept(programme, stored);
+  const record = entered(programme, kept);
+  const turned = atTheEnd(programme, record, dispatch(programme, record, message));
+  const arrived =
+    message.kind === 'hello'
+      ? arrival(programme, { ...record, cursor: { phase: 'asking' } }, turned.record)
+      : arrival(programme, record, turned.record);
+  const next: WalkRecord = { ...turned.record, revision: stored.revision + 1, updatedAt: now.toISOString() };
+  const ask = askOf(programme.checklist, next);
+  const reply: Reply = {
+    parts: [...changed, ...turned.parts, ...arrived],
+    ...(ask ? { ask } : {}),
+    phase: next.cursor.phase,
+    progress: progressOf(programme.checklist, next),
+    revision: next.revision,
+  };
+  return { record: next, reply };
+}

@@ -1,0 +1,14 @@
+import type { Values } from '../wording/say.ts';
+import type { Part, Tone } from './message.ts';
+import type { WalkRecord } from './record.ts';
+
+/** What became of a message: the new record, and what to say before the next question. */
+export interface Turned {
+  readonly record: WalkRecord;
+  readonly parts: readonly Part[];
+}
+
+/** A part that says a text. */
+export function say(text: string, values?: Values, tone: Tone = 'plain'): Part {
+  return { kind: 'say', tone, text, ...(values ? { values } : {}) };
+}
