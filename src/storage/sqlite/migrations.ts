@@ -1,0 +1,36 @@
+/** A step that brings the tables from one version to the next; never changed once it was released. */
+export interface Migration {
+  readonly number: number;
+  readonly name: string;
+  readonly sql: string;
+}
+
+/** All steps in order, numbered from 1 without gaps. Columns are TEXT and INTEGER only; data is JSON as text. */
+export const migrations: readonly Migration[] = [
+  {
+    number: 1,
+    name: 'walks and messages',
+    sql: `
+      CREATE TABLE walks (
+        id TEXT PRIMARY KEY,
+        revision INTEGER NOT NULL,
+        started_at TEXT NOT NULL,
+        updated_at TEXT NOT NULL,
+        phase TEXT NOT NULL,
+        answered INTEGER NOT NULL,
+        label TEXT,
+        data TEXT NOT NULL
+      );
+      CREATE INDEX walks_by_time ON walks (updated_at);
+      CREATE TABLE messages (
+        channel TEXT NOT NULL,
+        message_id TEXT NOT NULL,
+        walk_id TEXT NOT NULL,
+        reply TEXT NOT NULL,
+        kept_at TEXT NOT NULL,
+        PRIMARY KEY (channel, message_id)
+      );
+      CREATE INDEX messages_by_walk ON messages (walk_id);
+    `,
+  },
+];
