@@ -13,7 +13,12 @@ export interface WordedBlock {
 
 export interface WordedAsk {
   readonly question: string;
-  readonly choices: readonly { readonly id: string; readonly number: number; readonly letter: string; readonly label: string }[];
+  readonly choices: readonly {
+    readonly id: string;
+    readonly number: number;
+    readonly letter: string;
+    readonly label: string;
+  }[];
   readonly several: boolean;
   readonly hint: string;
 }
