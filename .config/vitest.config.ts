@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  test: {
+    include: ['tests/**/*.test.{ts,tsx}'],
+    env: { TZ: 'America/Phoenix', LANG: 'en_US.UTF-8', NO_COLOR: '1' },
+    testTimeout: 30_000,
+    pool: 'forks',
+  },
+});
