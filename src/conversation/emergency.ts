@@ -9,7 +9,7 @@ import { say, type Turned } from './turned.ts';
 /** Whom to call: the number of the place, or of every place while it is not known. */
 export function emergencyNumbers(flow: Flow, rulebook: string, placeKnown: boolean): string[] {
   const books = placeKnown ? flow.rulebooks.filter((one) => one.id === rulebook) : flow.rulebooks;
-  return [...new Set(books.map((one) => one.emergencyNumber))];
+  return [...new Set(books.flatMap((one) => one.emergencyNumber.split(' or ')))];
 }
 
 /** The order to leave, with whom to call; nothing else is said. */

@@ -18,6 +18,7 @@ const layers = [
   'wording',
   'report',
   'conversation',
+  'practice',
   'storage',
   'terminal',
   'webhook',
@@ -32,7 +33,7 @@ const edges = new Set(['storage', 'terminal', 'webhook']);
 /** Packages and the folders that may import them; a package that is not here may be imported nowhere. */
 const packages: Readonly<Record<string, readonly string[]>> = {
   yaml: ['files'],
-  zod: ['flow', 'report', 'storage', 'webhook', 'settings.ts', 'files'],
+  zod: ['flow', 'answers', 'report', 'practice', 'storage', 'webhook', 'settings.ts', 'files', 'commands'],
   xstate: ['machine'],
   marked: ['report'],
   ink: ['terminal'],
@@ -41,10 +42,16 @@ const packages: Readonly<Record<string, readonly string[]>> = {
   libsql: ['storage'],
   '@formatjs/intl': ['wording'],
   commander: ['main.ts', 'commands'],
+  pg: ['storage'],
+  hono: ['webhook'],
+  'hono/body-limit': ['webhook'],
+  '@hono/node-server': ['commands'],
+  pino: ['commands'],
+  'ts-fsrs': ['practice'],
 };
 
 /** Folders in which nothing reads files, clock, network, environment or randomness. */
-const pure = new Set(['quantities', 'flow', 'answers', 'computations', 'findings', 'ranking', 'assess', 'planning', 'machine', 'wording', 'report', 'conversation']);
+const pure = new Set(['quantities', 'flow', 'answers', 'computations', 'findings', 'ranking', 'assess', 'planning', 'machine', 'wording', 'report', 'conversation', 'practice']);
 const impure = /\b(?:Date\.now|new Date\(\)|Math\.random|process\.|console\.|globalThis\.fetch|fetch\(|setTimeout|setInterval)/;
 
 function filesBelow(folder: string): string[] {

@@ -1,0 +1,26 @@
+import { z } from 'zod';
+import { FlowFile } from '../flow/schema/file.ts';
+import { Report } from '../report/report.ts';
+import { write } from './io.ts';
+import { ProgramError } from './program-error.ts';
+import type { Register } from './register.ts';
+
+const schemas = {
+  flow: () => z.toJSONSchema(FlowFile, { io: 'input', unrepresentable: 'any' }),
+  report: () => z.toJSONSchema(Report),
+} as const;
+
+/** `schema`: JSON Schemas, for editors (flow files) and for readers of reports. */
+export const registerSchema: Register = (program, io) => {
+  program
+    .command('schema')
+    .description('print a JSON Schema: "flow" for editors of flow files, "report" for readers of reports')
+    .argument('<what>', Object.keys(schemas).join(' or '))
+    .addHelpText('after', '\nExample:\n  roofdown schema report > report.schema.json\n')
+    .action(async (what: string) => {
+      if (!Object.hasOwn(schemas, what)) {
+        throw new ProgramError(`There is no schema "${what}". Say one of: ${Object.keys(schemas).join(', ')}.`);
+      }
+      await write(io.stdout, `${JSON.stringify(schemas[what as keyof typeof schemas](), null, 2)}\n`);
+    });
+};
