@@ -1,13 +1,95 @@
-import type { Reading, ReadingContext } from './reading.ts';
+import { cleanText } from './clean-text.ts';
+import { type PreparedQuestion, prepareQuestion } from './prepare-question.ts';
+import { isOnePhrase, type Message, misspellsSide, readAsTyped, readCorrected } from './read-answer.ts';
+import { guessCommand, readCommand, readStopName, readTarget } from './read-command.ts';
+import { type Danger, findDanger } from './read-emergency.ts';
+import { readText } from './read-text.ts';
+import type { AnswerReading, Reading, ReadingContext } from './reading.ts';
+import { ENGLISH_TALK_WORDS } from './talk-words.ts';
+import { stemsOf, tokenise } from './tokens.ts';
+
+/** A question's answers end at a line's end: "front wood", next line "back stucco". */
+const LINES = /\s*[\r\n]+\s*/g;
+
+function messageOf(raw: string, keepLines: boolean): Message {
+  const text = cleanText(keepLines ? raw : raw.trim().replace(LINES, '; '));
+  const lower = text.toLowerCase();
+  return { text, lower, tokens: tokenise(lower) };
+}
+
+/** Removing "it" makes sense only where members are talked about. */
+function allowed(reading: Reading | undefined, context: ReadingContext): Reading | undefined {
+  const aboutMembers = context.question?.of !== undefined || context.question?.counts !== undefined;
+  if (reading?.kind === 'remove' && reading.group === undefined && !aboutMembers) return undefined;
+  return reading;
+}
+
+function notUnderstood(readings: readonly (AnswerReading | undefined)[]): Reading {
+  const problems = readings.filter((reading) => reading?.kind === 'notUnderstood');
+  const telling = problems.find((reading) => (reading.nearest?.length ?? 0) > 0);
+  return telling ?? problems[0] ?? { kind: 'notUnderstood', problem: { code: 'noMatch' } };
+}
+
+function readForQuestion(message: Message, prepared: PreparedQuestion, context: ReadingContext): Reading {
+  const command = allowed(readCommand(message.tokens, message.text, context.words), context);
+  if (prepared.question.kind === 'text') {
+    const target = command ?? readTarget(message.tokens, context);
+    return target === undefined || target.kind === 'notUnderstood' || target.kind === 'change'
+      ? (command ?? readText(message, prepared))
+      : target;
+  }
+  const misspelt = misspellsSide(message, prepared, context);
+  const corrected = misspelt ? readCorrected(message, prepared, context) : undefined;
+  const typed = readAsTyped(message, prepared, context);
+  if (typed.reading.kind === 'answer' && isOnePhrase(message, prepared)) return typed.reading;
+  if (command !== undefined) return command;
+  if (corrected?.reading.kind === 'answer') return corrected.reading;
+  if (typed.strict) return typed.reading;
+  const target = readTarget(message.tokens, context);
+  if (target !== undefined && target.kind !== 'notUnderstood') return target;
+  if (typed.reading.kind === 'answer') return typed.reading;
+  const guessed = readCorrected(message, prepared, context);
+  if (guessed?.reading.kind === 'answer') return guessed.reading;
+  return guessCommand(message.tokens, context.words) ?? target ?? notUnderstood([typed.reading, guessed?.reading]);
+}
+
+function readWithoutQuestion(message: Message, context: ReadingContext): Reading {
+  const { tokens, text } = message;
+  return (
+    readCommand(tokens, text, context.words) ??
+    readTarget(tokens, context) ??
+    readStopName(tokens, context) ??
+    guessCommand(tokens, context.words) ?? { kind: 'notUnderstood', problem: { code: 'noQuestion' } }
+  );
+}
+
+const small = new Set(ENGLISH_TALK_WORDS.fillers.flatMap(stemsOf));
+
+/** A word such as "burns" is no alarm where it is what the question is about, or part of a longer text. */
+function explains(danger: Danger, reading: Reading, message: Message, prepared: PreparedQuestion | undefined): boolean {
+  if (prepared === undefined || reading.kind === 'notUnderstood') return false;
+  if (reading.kind !== 'answer') return true;
+  if (prepared.question.kind === 'text') {
+    const spoken = message.tokens.filter((token) => token.kind !== 'mark' && !danger.tokens.includes(token));
+    return !spoken.every((token) => small.has(token.stem));
+  }
+  return danger.tokens.every((token) => prepared.known.has(token.stem));
+}
 
 /**
  * Reads what a person typed or said: an emergency before anything else, then an answer to the question, then a
- * command. Never throws, whatever the text.
+ * command; a command word never hides an answer. Never throws, whatever the text.
  */
 export function readMessage(text: string, context: ReadingContext): Reading {
-  if (text.trim() === '') return { kind: 'notUnderstood', problem: { code: 'empty' } };
-  return {
-    kind: 'notUnderstood',
-    problem: { code: context.question === undefined ? 'noQuestion' : 'noMatch' },
-  };
+  const { question, words } = context;
+  const message = messageOf(text, question?.kind === 'text');
+  if (message.text === '') return { kind: 'notUnderstood', problem: { code: 'empty' } };
+  const prepared = question === undefined ? undefined : prepareQuestion(question, words);
+  const danger = findDanger(message.tokens, words, context.questions);
+  const plainOption = prepared !== undefined && prepared.question.kind !== 'text' && isOnePhrase(message, prepared);
+  if (danger?.sure && !plainOption) return { kind: 'emergency', sure: true, matched: danger.matched };
+  const reading =
+    prepared === undefined ? readWithoutQuestion(message, context) : readForQuestion(message, prepared, context);
+  if (danger === undefined || explains(danger, reading, message, prepared)) return reading;
+  return { kind: 'emergency', sure: false, matched: danger.matched };
 }

@@ -1,0 +1,104 @@
+import type { Mark, Meaning, Role } from './mark.ts';
+import { phraseAt } from './phrase-book.ts';
+import type { PreparedQuestion } from './prepare-question.ts';
+import { ENGLISH_TALK_WORDS } from './talk-words.ts';
+import type { Token } from './tokens.ts';
+
+const MARK_ROLES: Readonly<Record<string, Role>> = {
+  ',': 'comma',
+  ';': 'stop',
+  '.': 'stop',
+  '!': 'stop',
+  '?': 'stop',
+  '|': 'stop',
+  ':': 'colon',
+  '=': 'colon',
+  '-': 'to',
+  '/': 'slash',
+  '&': 'and',
+  '+': 'and',
+};
+const NUMBERS = 'zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve'.split('|');
+/** Small numbers in words, with which options are picked. */
+export const numberWords: ReadonlyMap<string, number> = new Map(NUMBERS.map((word, value) => [word, value]));
+const ordinals = new Map(ENGLISH_TALK_WORDS.ordinals.map((word, index) => [word, index + 1]));
+const lastWords = new Set(ENGLISH_TALK_WORDS.last);
+
+/** What a word put right, or cut short, may stand for. */
+export interface Corrections {
+  readonly tokens: readonly Token[];
+  readonly misspelt: ReadonlySet<Token>;
+  /** Words that may be one of several: the options of all of them. */
+  readonly loose: ReadonlyMap<Token, readonly string[]>;
+}
+
+const decisive: ReadonlySet<Role> = new Set(['option', 'sides', 'yes', 'no']);
+
+function letterOf(token: Token, found: Meaning | undefined): Meaning | undefined {
+  if (token.kind !== 'word' || !/^[a-z]$/.test(token.text)) return undefined;
+  if (found !== undefined && decisive.has(found.role)) return undefined;
+  return { role: 'letter', value: token.text.charCodeAt(0) - 96 };
+}
+
+function plainMeaning(token: Token, prepared: PreparedQuestion): Meaning {
+  switch (token.kind) {
+    case 'number':
+      return { role: 'number', value: token.value };
+    case 'ordinal':
+      return { role: 'ordinal', value: token.value };
+    case 'mark':
+      return { role: MARK_ROLES[token.text] ?? 'filler' };
+    case 'fraction':
+      return { role: 'word' };
+    case 'word': {
+      const ids = prepared.hints.get(token.stem);
+      if (ids !== undefined) return { role: 'hint', ids };
+      const number = numberWords.get(token.text);
+      if (number !== undefined) return { role: 'number', value: number };
+      const place = ordinals.get(token.text);
+      if (place !== undefined) return { role: 'ordinal', value: place };
+      return lastWords.has(token.text) ? { role: 'ordinal', value: -1 } : { role: 'word' };
+    }
+    default:
+      return token.kind satisfies never;
+  }
+}
+
+/** "bark n grass": between two words the letter joins them. */
+const joins = (token: Token, at: number, count: number): boolean =>
+  token.text === 'n' && at > 0 && at < count - 1;
+
+/** Gives every word and phrase of a message its role for this question, the longest phrase first. */
+export function markTokens(
+  tokens: readonly Token[],
+  prepared: PreparedQuestion,
+  corrections?: Corrections,
+): readonly Mark[] {
+  const marks: Mark[] = [];
+  const read = corrections?.tokens ?? tokens;
+  for (let at = 0; at < read.length; ) {
+    const token = read[at] as Token;
+    const phrase = phraseAt(prepared.book, read, at);
+    const letter = phrase === undefined || phrase.next === at + 1 ? letterOf(token, phrase?.item) : undefined;
+    const next = letter === undefined ? (phrase?.next ?? at + 1) : at + 1;
+    const loose = corrections?.loose.get(token);
+    const meaning: Meaning = joins(token, at, read.length)
+      ? { role: 'and' }
+      : loose !== undefined
+        ? { role: 'hint', ids: loose }
+        : (letter ?? phrase?.item ?? plainMeaning(token, prepared));
+    const covered = read.slice(at, next);
+    const last = covered.at(-1) ?? token;
+    marks.push({
+      ...meaning,
+      text: covered.length === 1 ? token.text : covered.map((one) => one.text).join(' '),
+      start: token.start,
+      end: last.end,
+      ...(corrections !== undefined && covered.some((one) => corrections.misspelt.has(one))
+        ? { misspelt: true }
+        : {}),
+    });
+    at = next;
+  }
+  return marks;
+}

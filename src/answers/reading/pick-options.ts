@@ -1,0 +1,114 @@
+import { isParting, isQuiet, type Mark, type Role } from './mark.ts';
+import type { PreparedQuestion } from './prepare-question.ts';
+
+/** One part of an answer between commas and joining words, resolved to options. */
+export interface PickedPart {
+  readonly ids: readonly string[];
+  readonly denied: readonly string[];
+  /** More than one option fits it equally well. */
+  readonly open: readonly string[];
+  /** Found in the words of labels, not as a whole phrase. */
+  readonly loose: boolean;
+  /** Words that mean nothing here. */
+  readonly unknown: number;
+  readonly none: boolean;
+  readonly all: boolean;
+  readonly either: boolean;
+}
+
+const DENYING: ReadonlySet<Role> = new Set(['negator', 'echoNo']);
+const WORDLESS: ReadonlySet<Role> = new Set(['letter', 'echoYes', 'guessYes', 'guessNo', 'notSure', 'yes']);
+
+/** Splits marks at commas and joining words. */
+export function splitParts(marks: readonly Mark[]): readonly (readonly Mark[])[] {
+  const parts: Mark[][] = [];
+  let part: Mark[] = [];
+  for (const mark of marks) {
+    if (!isParting(mark)) {
+      part.push(mark);
+      continue;
+    }
+    if (part.length > 0) parts.push(part);
+    part = mark.role === 'or' ? [mark] : [];
+  }
+  if (part.length > 0) parts.push(part);
+  return parts;
+}
+
+const meet = (lists: readonly (readonly string[])[]): readonly string[] =>
+  lists.reduce((common, list) => common.filter((id) => list.includes(id)));
+
+/** The options in whose words most of the hints stand; all of them when they are equal. */
+function bestOf(hints: readonly Mark[]): readonly string[] {
+  const score = new Map<string, number>();
+  for (const hint of hints) for (const id of hint.ids ?? []) score.set(id, (score.get(id) ?? 0) + 1);
+  const most = Math.max(0, ...score.values());
+  return [...score].filter(([, count]) => count === most).map(([id]) => id);
+}
+
+/** Whole phrases first; where one fits several options, the other words of the part decide. */
+function settle(named: readonly Mark[], hints: readonly Mark[]): { ids: string[]; open: string[] } {
+  const ids = new Set(named.filter((mark) => mark.ids?.length === 1).flatMap((mark) => mark.ids ?? []));
+  const open = new Set<string>();
+  for (const mark of named) {
+    const several = mark.ids ?? [];
+    if (several.length < 2 || several.some((id) => ids.has(id))) continue;
+    const others = [...named, ...hints].filter((other) => other !== mark && (other.ids?.length ?? 0) > 0);
+    const common = others.length === 0 ? several : meet([several, ...others.map((other) => other.ids ?? [])]);
+    if (common.length === 1) ids.add(common[0] as string);
+    else for (const id of several) open.add(id);
+  }
+  return { ids: [...ids], open: ids.size > 0 ? [] : [...open] };
+}
+
+interface Sorted {
+  readonly named: Mark[];
+  readonly hints: Mark[];
+  readonly denied: Mark[];
+  unknown: number;
+}
+
+function sortMarks(part: readonly Mark[], deniedBefore: boolean): Sorted {
+  const sorted: Sorted = { named: [], hints: [], denied: [], unknown: 0 };
+  let denies = deniedBefore;
+  for (const [index, mark] of part.entries()) {
+    const next = part[index + 1]?.role;
+    // "No metal" denies it; "no it's metal" only answers something else first.
+    if (mark.role === 'no') denies = mark.text === 'no' && (next === 'option' || next === 'hint');
+    else if (DENYING.has(mark.role)) denies = true;
+    else if (mark.role === 'option' || mark.role === 'hint') {
+      const list = denies ? sorted.denied : mark.role === 'option' ? sorted.named : sorted.hints;
+      list.push(mark);
+    } else if (mark.role === 'word' || mark.role === 'number' || mark.role === 'ordinal') sorted.unknown += 1;
+    else if (!isQuiet(mark) && !WORDLESS.has(mark.role)) denies = false;
+  }
+  return sorted;
+}
+
+/** Resolves one part. `deniedBefore` carries a "not" over from the part before: "not wood or metal". */
+export function pickPart(
+  part: readonly Mark[],
+  prepared: PreparedQuestion,
+  deniedBefore: boolean,
+): PickedPart {
+  const either = part[0]?.role === 'or';
+  const { named, hints, denied, unknown } = sortMarks(part, deniedBefore && either);
+  const settled = settle(named, hints);
+  const has = (...roles: Role[]) => part.some((mark) => roles.includes(mark.role));
+  const nothing = named.length + hints.length + denied.length === 0;
+  const shared = {
+    denied: denied.flatMap((mark) => (mark.ids?.length === 1 ? mark.ids : [])),
+    none: nothing && has('none', 'no', 'negator', 'echoNo') && prepared.noneId !== undefined,
+    all: has('all', 'allSides'),
+    either,
+  };
+  if (named.length > 0 || hints.length === 0) {
+    // A word of a label that is not one of the options named is left over.
+    const stray = hints.filter((hint) => !hint.ids?.some((id) => settled.ids.includes(id))).length;
+    return { ...settled, ...shared, loose: false, unknown: unknown + stray };
+  }
+  const best = bestOf(hints);
+  const enough = hints.length >= unknown;
+  const found = enough && best.length === 1 ? best : [];
+  return { ids: found, open: found.length > 0 ? [] : best, ...shared, loose: true, unknown };
+}

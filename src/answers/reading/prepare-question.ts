@@ -1,0 +1,164 @@
+import { readBound } from '../../flow/bound.ts';
+import type { Question } from '../../flow/flow.ts';
+import { type Side, sideNames } from '../../flow/schema/base.ts';
+import type { Words } from '../../flow/schema/words.ts';
+import type { Meaning } from './mark.ts';
+import { buildPhraseBook, type PhraseBook } from './phrase-book.ts';
+import { ENGLISH_TALK_WORDS, type TalkWords } from './talk-words.ts';
+import { stemsOf } from './tokens.ts';
+import { wordings } from './wordings.ts';
+
+/** An option, a pick of a measure, or one of yes and no. */
+export interface PreparedOption {
+  readonly id: string;
+  readonly alone: boolean;
+  /** Of a pick, in base units. */
+  readonly value?: number;
+  readonly phrases: readonly string[];
+}
+
+/** A question with everything that is looked up while a message is read. */
+export interface PreparedQuestion {
+  readonly question: Question;
+  readonly options: readonly PreparedOption[];
+  /** The option that "none" means. */
+  readonly noneId: string | undefined;
+  readonly book: PhraseBook<Meaning>;
+  /** word -> the options in whose labels or words it stands */
+  readonly hints: ReadonlyMap<string, readonly string[]>;
+  /** Every word that is known here, in stems. */
+  readonly known: ReadonlySet<string>;
+  /** Words to which a misspelt one may be put right. */
+  readonly spelling: readonly string[];
+  readonly sideful: boolean;
+}
+
+type Phrase = readonly [string, Meaning];
+
+const measured = new Set(['length', 'number', 'slope']);
+
+/** A label up to its first colon, comma or bracket: "Closed in" of "Closed in: a flat board". */
+function heads(label: string): string[] {
+  const head = label.split(/[:,(;]/)[0]?.trim() ?? '';
+  return head.length > 2 && head.length < label.length ? [label, head] : [label];
+}
+
+function prepareOptions(question: Question): PreparedOption[] {
+  if (question.kind === 'yesNo') return ['yes', 'no'].map((id) => ({ id, alone: false, phrases: [] }));
+  if (measured.has(question.kind))
+    return (question.picks ?? []).map((pick, index) => {
+      const bound = readBound(pick.value, question.kind);
+      const phrases = [...wordings(pick.label).flatMap(heads), ...pick.words];
+      const value = typeof bound === 'number' ? { value: bound } : {};
+      return { id: `pick-${index + 1}`, alone: false, phrases, ...value };
+    });
+  return (question.options ?? []).map((option) => ({
+    id: option.id,
+    alone: option.alone === true,
+    phrases: [option.id.replaceAll('-', ' '), ...wordings(option.label).flatMap(heads), ...option.words],
+  }));
+}
+
+const all = (phrases: readonly string[], role: Meaning['role']): Phrase[] =>
+  phrases.map((phrase) => [phrase, { role }]);
+
+function sidePhrases(words: Words, talk: TalkWords, letters: boolean): Phrase[] {
+  const named = sideNames.flatMap((side: Side) =>
+    [...words.sides[side], ...(letters ? [talk.sideLetters[side]] : [])]
+      .filter((phrase) => phrase.length > 1 || letters)
+      .map((phrase): Phrase => [phrase, { role: 'sides', sides: [side] }]),
+  );
+  const both = talk.bothSides.map(
+    (phrase): Phrase => [phrase, { role: 'sides', sides: ['left', 'right'] }],
+  );
+  return [
+    ...all(talk.notSides, 'filler'),
+    ...all(talk.rest, 'rest'),
+    ...both,
+    ...named,
+    ...all(talk.same, 'same'),
+    ...all([...talk.allSides, ...words.all], 'allSides'),
+  ];
+}
+
+function answerPhrases(words: Words, talk: TalkWords): Phrase[] {
+  return [
+    ...all(words.skip, 'skip'),
+    ...all(talk.guessNo, 'guessNo'),
+    ...all(talk.guessYes, 'guessYes'),
+    ...all(talk.echoYes, 'echoYes'),
+    ...all(talk.echoNo, 'echoNo'),
+    ...all(words.notSure, 'notSure'),
+    ...all(words.yes, 'yes'),
+    ...all(words.no, 'no'),
+    ...all(words.none, 'none'),
+    ...all(words.all, 'all'),
+  ];
+}
+
+function joiningPhrases(words: Words, talk: TalkWords): Phrase[] {
+  return [
+    ...all(talk.negators, 'negator'),
+    ...all(words.except, 'except'),
+    ...all(words.and, 'and'),
+    ...all(talk.or, 'or'),
+    ...all(talk.guess, 'guess'),
+    ...all(talk.told, 'told'),
+    ...all(talk.rangeTo, 'to'),
+    ...all(talk.fillers, 'filler'),
+  ];
+}
+
+/** Where two options share a phrase, it names both. */
+function joinMeanings(first: Meaning, second: Meaning): Meaning {
+  if (first.role !== 'option' || second.role !== 'option') return first;
+  return { role: 'option', ids: [...new Set([...(first.ids ?? []), ...(second.ids ?? [])])] };
+}
+
+function gatherHints(options: readonly PreparedOption[], common: ReadonlySet<string>): Map<string, string[]> {
+  const hints = new Map<string, string[]>();
+  for (const option of options) {
+    for (const stem of new Set(option.phrases.flatMap(stemsOf))) {
+      if (stem.length < 3 || common.has(stem) || /\d/.test(stem)) continue;
+      hints.set(stem, [...(hints.get(stem) ?? []), option.id]);
+    }
+  }
+  return hints;
+}
+
+function prepare(question: Question, words: Words): PreparedQuestion {
+  const talk = ENGLISH_TALK_WORDS;
+  const options = prepareOptions(question);
+  const sideful = question.by === 'side' || question.kind === 'sides';
+  const named = options.flatMap((option) =>
+    option.phrases.map((phrase): Phrase => [phrase, { role: 'option', ids: [option.id] }]),
+  );
+  const letters = question.kind !== 'choice' && question.kind !== 'several';
+  const answers = [...(sideful ? sidePhrases(words, talk, letters) : []), ...answerPhrases(words, talk)];
+  const joining = joiningPhrases(words, talk);
+  const common = new Set([...all(words.no, 'no'), ...joining].flatMap(([phrase]) => stemsOf(phrase)));
+  const hints = gatherHints(options, common);
+  const phrases = [...named, ...answers, ...joining];
+  const answerWords = answers.flatMap(([phrase]) => stemsOf(phrase)).filter((word) => word.length > 3);
+  return {
+    question,
+    options,
+    noneId: (options.find((option) => option.alone) ?? options.find((option) => option.id === 'none'))?.id,
+    book: buildPhraseBook(phrases, joinMeanings),
+    hints,
+    known: new Set(phrases.flatMap(([phrase]) => stemsOf(phrase))),
+    spelling: [...new Set([...hints.keys(), ...answerWords])].filter((word) => !common.has(word)),
+    sideful,
+  };
+}
+
+const cache = new WeakMap<Words, WeakMap<Question, PreparedQuestion>>();
+
+/** The question prepared for reading; built once for each question and words. */
+export function prepareQuestion(question: Question, words: Words): PreparedQuestion {
+  const known = cache.get(words) ?? new WeakMap<Question, PreparedQuestion>();
+  cache.set(words, known);
+  const found = known.get(question) ?? prepare(question, words);
+  known.set(question, found);
+  return found;
+}

@@ -1,0 +1,125 @@
+import { isQuiet, type Mark } from './mark.ts';
+import { namesPlaces, readPlaces } from './pick-by-place.ts';
+import { type PickedPart, pickPart, splitParts } from './pick-options.ts';
+import type { PreparedQuestion } from './prepare-question.ts';
+import { howKnown, type NoValue, noValue, type ValueReading } from './value-reading.ts';
+
+interface Picked {
+  readonly ids: readonly string[];
+  readonly strict: boolean;
+}
+
+function pickParts(marks: readonly Mark[], prepared: PreparedQuestion): readonly PickedPart[] {
+  let denied = false;
+  return splitParts(marks)
+    .filter((part) => !part.every(isQuiet))
+    .map((part) => {
+      const picked = pickPart(part, prepared, denied);
+      denied = picked.denied.length > 0;
+      return picked;
+    });
+}
+
+const unique = (ids: readonly string[]): readonly string[] => [...new Set(ids)];
+const optionIds = (prepared: PreparedQuestion): readonly string[] => prepared.options.map((one) => one.id);
+const together = (prepared: PreparedQuestion): readonly string[] =>
+  prepared.options.filter((option) => !option.alone && option.id !== prepared.noneId).map((one) => one.id);
+
+/** Nothing was named outright: "none", what is left of two when one is denied, or a problem. */
+function withoutNames(parts: readonly PickedPart[], prepared: PreparedQuestion): Picked | NoValue {
+  const strict = parts.every((part) => part.unknown === 0);
+  const denied = unique(parts.flatMap((part) => part.denied));
+  if (denied.length > 0) {
+    const left = optionIds(prepared).filter((id) => !denied.includes(id));
+    return left.length === 1 && prepared.options.length === 2
+      ? { ids: left, strict }
+      : noValue({ code: 'onlyNegated' }, left);
+  }
+  const open = unique(parts.flatMap((part) => part.open));
+  if (open.length > 0) return noValue({ code: 'ambiguous' }, open);
+  if (parts.some((part) => part.none) && prepared.noneId !== undefined && parts.every((p) => p.unknown <= 3))
+    return { ids: [prepared.noneId], strict };
+  return noValue({ code: 'noMatch' });
+}
+
+function chooseOne(marks: readonly Mark[], prepared: PreparedQuestion): Picked | NoValue {
+  const parts = pickParts(marks, prepared);
+  const firm = parts.filter((part) => !part.loose && part.ids.length > 0);
+  const counted = firm.length > 0 ? firm : parts;
+  const ids = unique(counted.flatMap((part) => part.ids));
+  const strict = parts.every((part) => part.unknown === 0 && !part.loose && part.open.length === 0);
+  if (ids.length === 1) return { ids, strict };
+  if (ids.length === 0) return withoutNames(parts, prepared);
+  return noValue({ code: parts.some((part) => part.either) ? 'ambiguous' : 'oneOnly' }, ids);
+}
+
+function chooseSeveral(marks: readonly Mark[], prepared: PreparedQuestion): Picked | NoValue {
+  const parts = pickParts(marks, prepared);
+  const ids = unique(parts.flatMap((part) => part.ids));
+  const strict = parts.every((part) => part.unknown === 0 && !part.loose);
+  if (ids.length === 0) {
+    const everything = together(prepared);
+    const both = marks.some((mark) => mark.text === 'both') && everything.length !== 2;
+    const denied = parts.some((part) => part.denied.length + part.unknown > 0);
+    if (parts.some((part) => part.all) && !both && !denied) return { ids: everything, strict };
+    return withoutNames(parts, prepared);
+  }
+  const open = unique(parts.flatMap((part) => (part.ids.length === 0 ? part.open : [])));
+  if (open.length > 0) return noValue({ code: 'ambiguous' }, [...ids, ...open]);
+  const lost = parts.some((part) => part.ids.length + part.denied.length === 0 && part.unknown > 0);
+  if (lost) return noValue({ code: 'noMatch' }, ids);
+  if (parts.some((part) => part.either) && ids.length > 1) return noValue({ code: 'ambiguous' }, ids);
+  const alone = prepared.options.filter((option) => option.alone && ids.includes(option.id));
+  if (alone.length > 0 && ids.length > 1) return noValue({ code: 'standsAlone' }, ids);
+  return { ids: optionIds(prepared).filter((id) => ids.includes(id)), strict };
+}
+
+function byPlace(marks: readonly Mark[], prepared: PreparedQuestion, many: boolean): Picked | NoValue {
+  const places = readPlaces(marks, prepared.options.length);
+  if (!Array.isArray(places)) return places as NoValue;
+  const ids = (places as number[]).flatMap((place) => prepared.options[place]?.id ?? []);
+  if (!many && ids.length > 1) return noValue({ code: 'oneOnly' }, ids);
+  const alone = prepared.options.some((option) => option.alone && ids.includes(option.id));
+  if (alone && ids.length > 1) return noValue({ code: 'standsAlone' }, ids);
+  return { ids: optionIds(prepared).filter((id) => ids.includes(id)), strict: true };
+}
+
+function choose(marks: readonly Mark[], prepared: PreparedQuestion, many: boolean): Picked | NoValue {
+  if (namesPlaces(marks)) return byPlace(marks, prepared, many);
+  return many ? chooseSeveral(marks, prepared) : chooseOne(marks, prepared);
+}
+
+/** "All except the panels", "nothing but leaves": what stands before the word, less or only what follows it. */
+function withExcept(
+  before: readonly Mark[],
+  after: readonly Mark[],
+  prepared: PreparedQuestion,
+): Picked | NoValue {
+  const left = splitParts(before).map((part) => pickPart(part, prepared, false));
+  const named = left.some((part) => part.ids.length > 0);
+  if (named || !left.some((part) => part.all || part.none)) {
+    const both = chooseSeveral(before, prepared);
+    return 'kind' in both ? chooseSeveral([...before, ...after], prepared) : both;
+  }
+  const out = choose(after, prepared, true);
+  if ('kind' in out) return out;
+  if (!left.some((part) => part.all)) return out;
+  const ids = together(prepared).filter((id) => !out.ids.includes(id));
+  return ids.length === 0 ? noValue({ code: 'noMatch' }) : { ids, strict: out.strict };
+}
+
+/** Reads an option, or several for `many`, from the marks of a message or of a part of it. */
+export function readOptions(marks: readonly Mark[], prepared: PreparedQuestion, many: boolean): ValueReading {
+  const at = many ? marks.findIndex((mark) => mark.role === 'except') : -1;
+  const picked =
+    at < 0 ? choose(marks, prepared, many) : withExcept(marks.slice(0, at), marks.slice(at + 1), prepared);
+  if ('kind' in picked) return picked;
+  const value = many ? picked.ids : (picked.ids[0] ?? '');
+  const misspelt = marks.some((mark) => mark.misspelt);
+  return {
+    kind: 'value',
+    answer: { status: 'given', value, ...howKnown(marks) },
+    strict: picked.strict,
+    ...(misspelt ? { note: { guessed: 'from misspelling' as const } } : {}),
+  };
+}

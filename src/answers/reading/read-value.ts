@@ -1,0 +1,68 @@
+import { type Mark, meaningOf } from './mark.ts';
+import type { PreparedQuestion } from './prepare-question.ts';
+import { readCount } from './read-count.ts';
+import { readMeasureValue } from './read-measure.ts';
+import { readOptions } from './read-options.ts';
+import { readYesNo } from './read-yes-no.ts';
+import type { ReadingContext } from './reading.ts';
+import { noValue, statusOnly, type ValueReading } from './value-reading.ts';
+
+/** A message, or the part of it that belongs to some sides: its marks and its words. */
+export interface Part {
+  readonly marks: readonly Mark[];
+  readonly text: string;
+}
+
+function readGiven(part: Part, prepared: PreparedQuestion, context: ReadingContext): ValueReading {
+  const { marks, text } = part;
+  switch (prepared.question.kind) {
+    case 'choice':
+      return readOptions(marks, prepared, false);
+    case 'several':
+      return readOptions(marks, prepared, true);
+    case 'yesNo':
+    case 'sides':
+      return readYesNo(marks, prepared);
+    case 'length':
+    case 'number':
+    case 'slope':
+      return readMeasureValue(marks, text, prepared, context);
+    case 'count':
+      return readCount(marks, text, context);
+    case 'text':
+      return { kind: 'value', answer: { status: 'given', value: text }, strict: true };
+    default:
+      return prepared.question.kind satisfies never;
+  }
+}
+
+/** "Not sure, maybe wood" is wood as a guess; "not sure about that" is not sure. */
+function readHedged(part: Part, prepared: PreparedQuestion, context: ReadingContext): ValueReading {
+  const hedges = part.marks.filter((mark) => mark.role === 'notSure');
+  const marks = part.marks.filter((mark) => mark.role !== 'notSure');
+  let { text } = part;
+  for (const hedge of hedges) text = text.replace(hedge.text, ' ');
+  const read = readGiven({ marks, text: text.replace(/^[\s,;.-]+|[\s,;.-]+$/g, '') }, prepared, context);
+  const chosen = prepared.question.kind === 'choice' || prepared.question.kind === 'several';
+  if (read.kind === 'value' && (read.strict || chosen) && read.answer.status === 'given')
+    return { ...read, answer: { ...read.answer, how: read.answer.how ?? 'guess' } };
+  return { kind: 'value', answer: { status: 'notSure' }, strict: false };
+}
+
+/** Reads one value for the question: given, not sure or skipped. */
+export function readValue(part: Part, prepared: PreparedQuestion, context: ReadingContext): ValueReading {
+  const meaning = meaningOf(part.marks);
+  const status = statusOnly(meaning);
+  if (status !== undefined) return status;
+  if (meaning.length === 0) return readBare(part, prepared, context);
+  if (meaning.some((mark) => mark.role === 'notSure')) return readHedged(part, prepared, context);
+  return readGiven(part, prepared, context);
+}
+
+/** Signs and fillers only: a measure may still be in them (`~`), nothing else can. */
+function readBare(part: Part, prepared: PreparedQuestion, context: ReadingContext): ValueReading {
+  const { kind } = prepared.question;
+  return kind === 'length' || kind === 'slope' || kind === 'number' || kind === 'text'
+    ? readGiven(part, prepared, context)
+    : noValue({ code: 'noMatch' });
+}

@@ -1,0 +1,121 @@
+import type { Side } from '../../flow/schema/base.ts';
+import { isParting, isQuiet, type Mark } from './mark.ts';
+import type { PreparedQuestion } from './prepare-question.ts';
+import type { Part } from './read-value.ts';
+
+/** Named sides, all of them, or those that are not named elsewhere. */
+export interface SideSelection {
+  readonly sides: readonly Side[];
+  readonly all: boolean;
+  readonly rest: boolean;
+}
+
+/** A piece of an answer by side. */
+export type SideItem =
+  | { readonly type: 'sides'; readonly selection: SideSelection }
+  | { readonly type: 'value'; readonly part: Part }
+  | { readonly type: 'except' }
+  | { readonly type: 'break'; readonly firm: boolean };
+
+function selectionOf(mark: Mark, numbered: readonly Side[]): SideSelection | undefined {
+  const none = { sides: [], all: false, rest: false };
+  if (mark.role === 'allSides' || mark.role === 'all') return { ...none, all: true };
+  if (mark.role === 'rest') return { ...none, rest: true };
+  if (mark.role === 'sides') return { ...none, sides: mark.sides ?? [] };
+  if (mark.role !== 'number' && mark.role !== 'ordinal') return undefined;
+  const side = numbered[(mark.value ?? 0) - 1];
+  return side === undefined ? undefined : { ...none, sides: [side] };
+}
+
+/** The sides that numbers stand for: only where sides alone are wanted, and none is named in words. */
+function numberedSides(
+  marks: readonly Mark[],
+  prepared: PreparedQuestion,
+  asked: readonly Side[],
+): readonly Side[] {
+  const { kind } = prepared.question;
+  if (kind !== 'yesNo' && kind !== 'sides') return [];
+  return marks.some((mark) => mark.role === 'sides' || mark.role === 'word') ? [] : asked;
+}
+
+/** "Both front and back": beside named sides the word adds nothing; alone it needs two sides. */
+function keepsBoth(mark: Mark, marks: readonly Mark[], asked: readonly Side[]): boolean {
+  if (mark.text !== 'both') return true;
+  return asked.length === 2 && !marks.some((one) => one.role === 'sides');
+}
+
+/** The sides of both selections; "all of the front" is the front. */
+export function joinSelections(first: SideSelection, second: SideSelection): SideSelection {
+  const sides = [...new Set([...first.sides, ...second.sides])];
+  return {
+    sides,
+    all: sides.length === 0 && (first.all || second.all),
+    rest: first.rest || second.rest,
+  };
+}
+
+function valuePart(marks: readonly Mark[], lower: string): Part | undefined {
+  let from = 0;
+  let to = marks.length;
+  while (from < to && isParting(marks[from] as Mark) && marks[from]?.role !== 'to') from += 1;
+  while (to > from && isParting(marks[to - 1] as Mark)) to -= 1;
+  const kept = marks.slice(from, to);
+  const first = kept[0];
+  const last = kept.at(-1);
+  if (first === undefined || last === undefined || kept.every((mark) => mark.role === 'filler')) return undefined;
+  // Signs such as `~` and `"` are no marks of their own: they belong to the number they touch.
+  const before = /[~≈<>#]\s*$/.exec(lower.slice(0, first.start))?.[0].length ?? 0;
+  const after = /^["'%°]+/.exec(lower.slice(last.end))?.[0].length ?? 0;
+  return { marks: kept, text: lower.slice(first.start - before, last.end + after) };
+}
+
+/** "1,200" and "2,5" are one number: such a comma parts nothing. */
+function insideNumber(mark: Mark, lower: string): boolean {
+  return (
+    mark.role === 'comma' &&
+    /\d$/.test(lower.slice(0, mark.start)) &&
+    /^\d/.test(lower.slice(mark.end)) &&
+    !/\d,\d+,$/.test(lower.slice(0, mark.end)) &&
+    !/^\d+,\d/.test(lower.slice(mark.end))
+  );
+}
+
+const measured = new Set(['length', 'number', 'slope']);
+
+/** Cuts the marks of an answer by side into sides, values and what stands between them. */
+export function sideItems(
+  marks: readonly Mark[],
+  lower: string,
+  prepared: PreparedQuestion,
+  asked: readonly Side[],
+): readonly SideItem[] {
+  const items: SideItem[] = [];
+  const isMeasure = measured.has(prepared.question.kind);
+  const numbered = numberedSides(marks, prepared, asked);
+  let run: Mark[] = [];
+  const flush = () => {
+    const part = run.length > 0 ? valuePart(run, lower) : undefined;
+    if (part !== undefined) items.push({ type: 'value', part });
+    run = [];
+  };
+  for (const mark of marks) {
+    if (!keepsBoth(mark, marks, asked)) continue;
+    const selection = selectionOf(mark, numbered);
+    const last = items.at(-1);
+    if (selection !== undefined) {
+      flush();
+      const before = items.at(-1);
+      if (before?.type === 'sides' && last === before)
+        items[items.length - 1] = { type: 'sides', selection: joinSelections(before.selection, selection) };
+      else items.push({ type: 'sides', selection });
+    } else if (mark.role === 'except') {
+      flush();
+      items.push({ type: 'except' });
+    } else if (mark.role === 'stop' || (mark.role === 'comma' && !(isMeasure && insideNumber(mark, lower)))) {
+      flush();
+      items.push({ type: 'break', firm: mark.role === 'stop' });
+    } else if (!(run.length === 0 && (isParting(mark) || (isQuiet(mark) && !isMeasure)))) run.push(mark);
+  }
+  flush();
+  return items;
+}
