@@ -25,12 +25,22 @@ const outcome = { exitCode: 0 };
 
 function build(): Command {
   const program = new Command('roofdown')
-    .description('Walks round one house from the roof down to the yard, finds where wildfire gets in, and says what to do first.')
+    .description(
+      'Walks round one house from the roof down to the yard, finds where wildfire gets in, and says what to do first.',
+    )
     .version(version)
     .exitOverride()
     .configureHelp({ showGlobalOptions: true })
     .addHelpText('after', '\nIf you see smoke or flame, or are told to leave: leave, then call for help.\n');
-  for (const register of [registerWalk, registerQuestions, registerCheckFlows, registerPicture, registerSchema, registerWalks, registerSheet]) {
+  for (const register of [
+    registerWalk,
+    registerQuestions,
+    registerCheckFlows,
+    registerPicture,
+    registerSchema,
+    registerWalks,
+    registerSheet,
+  ]) {
     register(program, io, outcome);
   }
   return program;

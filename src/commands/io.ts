@@ -13,6 +13,8 @@ export interface CommandIo {
 /** Writes to a stream and waits until it took it: a report must not be cut off by the end of the process. */
 export function write(stream: Writable, text: string): Promise<void> {
   return new Promise((resolve, reject) => {
-    stream.write(text, (error) => (error && (error as NodeJS.ErrnoException).code !== 'EPIPE' ? reject(error) : resolve()));
+    stream.write(text, (error) =>
+      error && (error as NodeJS.ErrnoException).code !== 'EPIPE' ? reject(error) : resolve(),
+    );
   });
 }

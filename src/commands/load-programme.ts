@@ -12,5 +12,7 @@ export async function loadProgramme(): Promise<Programme> {
   const loaded = await loadFlow(folders, computationIds);
   if (loaded.flow) return buildProgramme(loaded.flow);
   const list = loaded.problems.map(sayProblem).join('\n');
-  throw new ProgramError(`${list}\nThe flow files have faults: mend the lines above, then run "roofdown check-flows".`);
+  throw new ProgramError(
+    `${list}\nThe flow files have faults: mend the lines above, then run "roofdown check-flows".`,
+  );
 }

@@ -11,7 +11,9 @@ export const registerPicture: Register = (program, io) => {
     .addHelpText('after', '\nExample:\n  roofdown picture > walk.mmd\n')
     .action(async () => {
       const { machine, checklist } = await loadProgramme();
-      const titles = checklist.flow.stops.map((stop) => [stop.id, typeof stop.title === 'string' ? stop.title : stop.title.resident] as const);
+      const titles = checklist.flow.stops.map(
+        (stop) => [stop.id, typeof stop.title === 'string' ? stop.title : stop.title.resident] as const,
+      );
       await write(io.stdout, drawMachine(machine, new Map(titles)));
     });
 };

@@ -15,7 +15,7 @@ function entry(question: Question, text: (id: string) => string) {
     of: question.of ?? null,
     ask: text(`question/${question.id}/ask`),
     options: options.length > 0 ? options : null,
-    unit: question.kind === 'length' ? question.bare ?? null : question.kind === 'slope' ? '%' : null,
+    unit: question.kind === 'length' ? (question.bare ?? null) : question.kind === 'slope' ? '%' : null,
     unsafeEnd: question.unsafeEnd ?? null,
     when: question.when ?? null,
     where: question.where ?? null,
@@ -31,9 +31,19 @@ export const registerQuestions: Register = (program, io) => {
     .addHelpText('after', '\nExample:\n  roofdown questions --json\n')
     .action(async (options: { json?: boolean }) => {
       const { checklist } = await loadProgramme();
-      const { text } = wordingFor(checklist, { sheet: {}, language: checklist.flow.walk.language, audience: 'resident' });
+      const { text } = wordingFor(checklist, {
+        sheet: {},
+        language: checklist.flow.walk.language,
+        audience: 'resident',
+      });
       const entries = checklist.flow.questions.map((question) => entry(question, text));
-      const lines = entries.map((one) => `${one.id}  [${one.kind}${one.by ? ' by side' : ''}${one.of ? ` of ${one.of}` : ''}]  ${one.ask}`);
-      await write(io.stdout, options.json ? `${JSON.stringify(entries, null, 2)}\n` : `${lines.join('\n')}\n`);
+      const lines = entries.map(
+        (one) =>
+          `${one.id}  [${one.kind}${one.by ? ' by side' : ''}${one.of ? ` of ${one.of}` : ''}]  ${one.ask}`,
+      );
+      await write(
+        io.stdout,
+        options.json ? `${JSON.stringify(entries, null, 2)}\n` : `${lines.join('\n')}\n`,
+      );
     });
 };

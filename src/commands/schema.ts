@@ -19,7 +19,9 @@ export const registerSchema: Register = (program, io) => {
     .addHelpText('after', '\nExample:\n  roofdown schema report > report.schema.json\n')
     .action(async (what: string) => {
       if (!Object.hasOwn(schemas, what)) {
-        throw new ProgramError(`There is no schema "${what}". Say one of: ${Object.keys(schemas).join(', ')}.`);
+        throw new ProgramError(
+          `There is no schema "${what}". Say one of: ${Object.keys(schemas).join(', ')}.`,
+        );
       }
       await write(io.stdout, `${JSON.stringify(schemas[what as keyof typeof schemas](), null, 2)}\n`);
     });

@@ -25,5 +25,11 @@ export function wordingFor(
   const { limits } = pathOf(checklist.index, record.sheet);
   const units = unitsOf(checklist, record.sheet, record.units);
   const { language, audience } = record;
-  return createWording(textsOf(checklist), { language, audience, units, limits, ...(escape ? { escape } : {}) });
+  return createWording(textsOf(checklist), {
+    language,
+    audience,
+    units,
+    limits,
+    ...(escape ? { escape } : {}),
+  });
 }

@@ -28,7 +28,7 @@ function problemValues(step: Step | undefined, { problem, nearest }: NotUndersto
   if ('last' in problem) Object.assign(values, { number: problem.number, last: problem.last });
   if ('count' in problem) Object.assign(values, { count: problem.count, max: problem.max });
   if (problem.code === 'outside') {
-    values['value'] = measure(step, problem.value);
+    values['value'] = problem.value === undefined ? { text: 'words/that' } : measure(step, problem.value);
     if (problem.min !== undefined) values['min'] = measure(step, problem.min);
     if (problem.max !== undefined) values['max'] = measure(step, problem.max);
   }

@@ -13,7 +13,9 @@ export interface FlowFolders {
   readonly built: string;
 }
 
-export type LoadedFlow = { readonly flow: Flow } | { readonly flow?: undefined; readonly problems: readonly FlowProblem[] };
+export type LoadedFlow =
+  | { readonly flow: Flow }
+  | { readonly flow?: undefined; readonly problems: readonly FlowProblem[] };
 
 const sha256 = (text: string) => createHash('sha256').update(text).digest('hex').slice(0, 16);
 
@@ -48,8 +50,14 @@ function keepBuilt(folders: FlowFolders, stamp: string, flow: Flow): void {
 }
 
 /** Reads and checks all flow files, without the kept form. */
-export async function checkFlowFiles(folders: Omit<FlowFolders, 'built'>, computations: readonly string[]): Promise<LoadedFlow> {
-  const [{ readFlows }, { buildFlow }] = await Promise.all([import('./read-flows.ts'), import('../flow/build-flow.ts')]);
+export async function checkFlowFiles(
+  folders: Omit<FlowFolders, 'built'>,
+  computations: readonly string[],
+): Promise<LoadedFlow> {
+  const [{ readFlows }, { buildFlow }] = await Promise.all([
+    import('./read-flows.ts'),
+    import('../flow/build-flow.ts'),
+  ]);
   const { documents, problems } = readFlows(folders.flows, folders.root);
   if (problems.length > 0) return { problems };
   const built = buildFlow(documents, { computations, fingerprint: sha256 });

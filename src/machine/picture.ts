@@ -4,10 +4,15 @@ interface StateNode {
   readonly key: string;
   readonly states: Readonly<Record<string, StateNode>>;
   readonly always?: readonly { readonly target?: readonly StateNode[] | undefined }[] | undefined;
-  readonly transitions: ReadonlyMap<string, readonly { readonly target?: readonly StateNode[] | undefined }[]>;
+  readonly transitions: ReadonlyMap<
+    string,
+    readonly { readonly target?: readonly StateNode[] | undefined }[]
+  >;
 }
 
-function targetsOf(list: readonly { readonly target?: readonly StateNode[] | undefined }[] | undefined): string[] {
+function targetsOf(
+  list: readonly { readonly target?: readonly StateNode[] | undefined }[] | undefined,
+): string[] {
   return [...new Set((list ?? []).flatMap((one) => one.target?.map((node) => node.key) ?? []))];
 }
 
@@ -28,10 +33,14 @@ function stopLines(stop: StateNode, titles: ReadonlyMap<string, string>): string
 
 /** Where a stop is left for another: drawn between the stops, so that the picture stays readable. */
 function leavingLines(stops: readonly StateNode[]): string[] {
-  const home = new Map(stops.flatMap((stop) => Object.keys(stop.states).map((key) => [key, `stop_${stop.key}`])));
+  const home = new Map(
+    stops.flatMap((stop) => Object.keys(stop.states).map((key) => [key, `stop_${stop.key}`])),
+  );
   return stops.flatMap((stop) => {
     const targets = Object.values(stop.states).flatMap((node) => targetsOf(node.always));
-    const outside = targets.map((target) => home.get(target) ?? target).filter((target) => target !== `stop_${stop.key}`);
+    const outside = targets
+      .map((target) => home.get(target) ?? target)
+      .filter((target) => target !== `stop_${stop.key}`);
     return [...new Set(outside)].map((target) => `  stop_${stop.key} --> ${target}`);
   });
 }
@@ -49,9 +58,11 @@ export function drawMachine(machine: WalkMachine, titles: ReadonlyMap<string, st
   );
   const between = outer.flatMap((node) =>
     [...node.transitions].flatMap(([event, list]) =>
-      [...new Set(targetsOf(list).map((target) => (outer.some((one) => one.key === target) ? target : 'walking')))].map(
-        (target) => `  ${node.key} --> ${target}: ${event}`,
-      ),
+      [
+        ...new Set(
+          targetsOf(list).map((target) => (outer.some((one) => one.key === target) ? target : 'walking')),
+        ),
+      ].map((target) => `  ${node.key} --> ${target}: ${event}`),
     ),
   );
   return [

@@ -1,0 +1,93 @@
+import { readFileSync } from 'node:fs';
+import { pathOf } from '../answers/path.ts';
+import { leaveParts } from '../conversation/emergency.ts';
+import { newWalk } from '../conversation/new-walk.ts';
+import type { Programme } from '../conversation/programme.ts';
+import type { WalkId, WalkRecord } from '../conversation/record.ts';
+import { readAnswers } from '../files/read-answers.ts';
+import { sayProblem } from '../flow/problem.ts';
+import { type ReportFormat, reportFormats } from '../report/formats.ts';
+import { wordReply } from '../wording/word-reply.ts';
+import { type CommandIo, write } from './io.ts';
+import { loadProgramme } from './load-programme.ts';
+import { makeReport } from './make-report.ts';
+import { ProgramError } from './program-error.ts';
+import { type ReaderOptions, readerOf } from './reader-options.ts';
+import { wordingFor } from './wording-for.ts';
+
+const toldToLeave = 3;
+
+/** A format by its name. */
+export function readFormat(name: string | undefined): ReportFormat {
+  const found = reportFormats.find((one) => one === (name ?? 'text'));
+  if (!found)
+    throw new ProgramError(`There is no format "${name}". Say one of: ${reportFormats.join(', ')}.`);
+  return found;
+}
+
+/** The text of an answer file; `-` is standard input. */
+export async function readAnswerText(io: CommandIo, path: string): Promise<string> {
+  try {
+    if (path !== '-') return readFileSync(path, 'utf8');
+    const chunks: Buffer[] = [];
+    for await (const chunk of io.stdin) chunks.push(Buffer.from(chunk));
+    return Buffer.concat(chunks).toString('utf8');
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    throw new ProgramError(
+      `The answer file cannot be read: ${reason}. Give the path of a YAML or JSON file.`,
+    );
+  }
+}
+
+function saysDanger(programme: Programme, record: WalkRecord): boolean {
+  const { index } = programme.checklist;
+  const danger = index.roles.get('danger');
+  const answer =
+    danger && pathOf(index, record.sheet).byKey.has(danger.id) ? record.sheet[danger.id] : undefined;
+  return answer?.status === 'given' && answer.value === 'yes';
+}
+
+/** Reads an answer file into a walk that is kept nowhere; faults end with exit 2, nothing written. */
+export async function walkFromFile(
+  io: CommandIo,
+  programme: Programme,
+  path: string,
+  options: ReaderOptions,
+): Promise<WalkRecord> {
+  const reader = readerOf(options);
+  const read = readAnswers(programme.checklist.index, path, await readAnswerText(io, path), reader.units);
+  if (read.problems.length > 0) {
+    throw new ProgramError(
+      `${read.problems.map(sayProblem).join('\n')}\nNothing was made: mend the answer file and try again.`,
+    );
+  }
+  await write(io.stderr, read.warnings.map((one) => `${sayProblem(one)}\n`).join(''));
+  const walk = newWalk(programme, 'file' as WalkId, io.clock(), reader);
+  return { ...walk, sheet: read.sheet, cursor: { phase: 'finished' } };
+}
+
+/** `walk --answers`: file in, report out; returns the exit code. */
+export async function runHeadless(
+  io: CommandIo,
+  options: ReaderOptions & { answers: string; format?: string },
+): Promise<number> {
+  const format = readFormat(options.format);
+  const programme = await loadProgramme();
+  const record = await walkFromFile(io, programme, options.answers, options);
+  if (saysDanger(programme, record)) {
+    const parts = leaveParts(programme, record).slice(0, 2);
+    const worded = wordReply({ parts }, wordingFor(programme.checklist, record));
+    await write(io.stdout, `${worded.blocks.flatMap((block) => block.lines).join('\n')}\n`);
+    return toldToLeave;
+  }
+  const report = makeReport(
+    programme.checklist,
+    { ...record, id: null },
+    io.clock(),
+    format,
+    io.stdout.columns ?? 80,
+  );
+  await write(io.stdout, report.endsWith('\n') ? report : `${report}\n`);
+  return 0;
+}

@@ -1,0 +1,38 @@
+import type { Message } from '../conversation/message.ts';
+import type { newWalk } from '../conversation/new-walk.ts';
+import type { WalkId } from '../conversation/record.ts';
+import { handleMessage, type KeptTurn, type Shell } from '../conversation/shell.ts';
+import type { TerminalConversation, Turn } from '../terminal/ports.ts';
+import { wordReply } from '../wording/word-reply.ts';
+import { makeReport } from './make-report.ts';
+import { wordingFor } from './wording-for.ts';
+
+/** Words a kept turn for the terminal; the report is made only where the reply has a place for it. */
+function toTurn({ programme, clock }: Shell, { record, reply }: KeptTurn, width: () => number): Turn {
+  const { checklist } = programme;
+  const worded = wordReply(reply, wordingFor(checklist, record));
+  const stop = reply.progress.stop;
+  const drawing = checklist.flow.stops.find((one) => one.id === stop)?.drawing;
+  const wantsReport = reply.parts.some((part) => part.kind === 'report');
+  return {
+    worded,
+    phase: reply.phase,
+    progress: reply.progress,
+    revision: reply.revision,
+    ...(reply.ask ? { ask: reply.ask } : {}),
+    ...(drawing ? { drawing } : {}),
+    ...(wantsReport ? { report: makeReport(checklist, record, clock(), 'text', width()) } : {}),
+  };
+}
+
+/** A walk as the terminal sees it: every turn is kept before it is shown. */
+export function terminalConversation(
+  shell: Shell,
+  id: WalkId,
+  width: () => number,
+  reader: NonNullable<Parameters<typeof newWalk>[3]>,
+): TerminalConversation {
+  const turn = async (message: Message) =>
+    toTurn(shell, await handleMessage(shell, id, message, { reader }), width);
+  return { hello: () => turn({ kind: 'hello' }), send: turn };
+}
