@@ -1,9 +1,17 @@
 /** The longest message that is read, in characters. */
 export const MOST_CHARACTERS = 1000;
 
+const ESCAPE = '\\u001b';
+const STRING_END = `(?:\\u0007|${ESCAPE}\\\\|\\u009c)?`;
 /** Escape sequences of terminals: titles and links, device strings, colours and cursor moves, single letters. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
-const ESCAPES = /[\x1b\x9d]\][^\x07\x1b\x9c]*(?:\x07|\x1b\\|\x9c)?|(?:\x1b\[|\x9b)[0-?]*[ -/]*[@-~]?|\x1b[PX^_][^\x1b\x9c]*(?:\x1b\\|\x9c)?|\x1b[ -/]*[0-~]?/g;
+const ESCAPES = new RegExp(
+  [
+    `(?:${ESCAPE}[\\]PX^_]|\\u009d)[^\\u0007\\u001b\\u009c]*${STRING_END}`,
+    `(?:${ESCAPE}\\[|\\u009b)[0-?]*[ -/]*[@-~]?`,
+    `${ESCAPE}[ -/]*[0-~]?`,
+  ].join('|'),
+  'g',
+);
 /** Characters that are not seen but change what is: direction overrides, zero-width and tag characters. */
 const UNSEEN = /[\p{Cf}\p{Co}\p{Cn}\p{Cs}]/gu;
 const SPACE = /[\p{Cc}\p{Z}]+/gu;

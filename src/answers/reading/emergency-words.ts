@@ -24,15 +24,17 @@ export interface DangerBook {
 }
 
 const DROPPED = new Set(
-  'a an the is are am be been being some very really just my our your his her their this there here right'.split(' '),
+  'a an the is are am be been being i we some very really just my our your his her their this there here right'.split(
+    ' ',
+  ),
 );
 const EXPANDED: Readonly<Record<string, string>> = {
   theres: 'there',
   its: 'it',
   thats: 'that',
   im: 'i',
-  weve: 'we have',
-  ive: 'i have',
+  weve: 'have',
+  ive: 'have',
   theyre: 'they',
   houses: 'house',
 };
@@ -49,7 +51,8 @@ export function coreWords(words: readonly string[]): { readonly word: string; re
 }
 
 /** The words of a phrase or text, without marks. */
-export const plainWords = (tokens: readonly Token[]): Token[] => tokens.filter((token) => token.kind !== 'mark');
+export const plainWords = (tokens: readonly Token[]): Token[] =>
+  tokens.filter((token) => token.kind !== 'mark');
 
 function dangerPhrase(text: string): DangerPhrase {
   const words = plainWords(tokenise(text.toLowerCase())).map((token) => token.text);
@@ -102,7 +105,14 @@ export function dangerBook(words: Words): DangerBook {
 
 function wordsOfQuestion(question: Question): string[] {
   const { ask, look, good, why, options, picks } = question;
-  const texts = [ask, look, good, why, ...(options ?? []).map((one) => one.label), ...(picks ?? []).map((one) => one.label)];
+  const texts = [
+    ask,
+    look,
+    good,
+    why,
+    ...(options ?? []).map((one) => one.label),
+    ...(picks ?? []).map((one) => one.label),
+  ];
   const spoken = [...(options ?? []), ...(picks ?? [])].flatMap((one) => one.words);
   return [...texts.flatMap(wordings), ...spoken, question.call.say, question.call.listen];
 }
@@ -112,7 +122,11 @@ const vocabularies = new WeakMap<readonly Question[], ReadonlySet<string>>();
 /** Every word of the questions: none of them is a misspelling of something else. */
 export function vocabularyOf(questions: readonly Question[]): ReadonlySet<string> {
   const build = () =>
-    new Set(questions.flatMap(wordsOfQuestion).flatMap((text) => tokenise(text.toLowerCase()).map((token) => token.text)));
+    new Set(
+      questions
+        .flatMap(wordsOfQuestion)
+        .flatMap((text) => tokenise(text.toLowerCase()).map((token) => token.text)),
+    );
   const found = vocabularies.get(questions) ?? build();
   vocabularies.set(questions, found);
   return found;

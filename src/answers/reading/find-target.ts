@@ -50,7 +50,7 @@ export function findStop(stems: readonly string[], stops: readonly Stop[]): stri
 
 interface QuestionWords {
   readonly question: Question;
-  readonly id: string;
+  readonly names: readonly string[];
   readonly named: ReadonlySet<string>;
   readonly asked: ReadonlySet<string>;
 }
@@ -62,8 +62,13 @@ function questionWords(questions: readonly Question[]): readonly QuestionWords[]
   if (found !== undefined) return found;
   const built = questions.map((question) => {
     const id = stemsOf(question.id.replace(/[.-]/g, ' '));
-    const told = [...wordings(question.ask), ...(question.options ?? []).flatMap((one) => wordings(one.label))];
-    return { question, id: id.join(' '), named: new Set(id), asked: new Set(told.flatMap(stemsOf)) };
+    const short = targetStems(stemsOf(question.short ?? ''));
+    const told = [
+      ...wordings(question.ask),
+      ...(question.options ?? []).flatMap((one) => wordings(one.label)),
+    ];
+    const names = [id, short].map((stems) => stems.join(' ')).filter((name) => name !== '');
+    return { question, names, named: new Set([...id, ...short]), asked: new Set(told.flatMap(stemsOf)) };
   });
   questionCache.set(questions, built);
   return built;
@@ -83,13 +88,20 @@ function best(kept: readonly string[], words: readonly QuestionWords[]): readonl
   return found;
 }
 
-/** The questions that these words may mean: by id ("roof covering"), or by what they ask. */
+/** The question that has exactly this name, by its short name or its id ("roof covering"). */
+export function namedQuestion(
+  stems: readonly string[],
+  questions: readonly Question[],
+): Question | undefined {
+  const name = targetStems(stems).join(' ');
+  const found = questionWords(questions).filter((one) => one.names.includes(name));
+  return found.length === 1 ? found[0]?.question : undefined;
+}
+
+/** The questions that these words may mean, by their names and by what they ask. */
 export function findQuestions(stems: readonly string[], questions: readonly Question[]): readonly Question[] {
-  const words = questionWords(questions);
   const kept = targetStems(stems);
-  if (kept.length === 0) return [];
-  const exact = words.filter((one) => one.id === kept.join(' '));
-  return exact.length > 0 ? exact.map((one) => one.question) : best(kept, words);
+  return kept.length === 0 ? [] : best(kept, questionWords(questions));
 }
 
 /** A member by its key ("t2"), its number ("tree 2", "the second tree"); without a number, the group alone. */
@@ -109,7 +121,20 @@ export function findMember(
   return undefined;
 }
 
-const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+const numbers = [
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
 
 function numberOf(stem: string): number | undefined {
   if (/^\d{1,2}(?:st|nd|rd|th)?$/.test(stem)) return Number.parseInt(stem, 10);

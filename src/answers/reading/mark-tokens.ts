@@ -64,9 +64,11 @@ function plainMeaning(token: Token, prepared: PreparedQuestion): Meaning {
   }
 }
 
-/** "bark n grass": between two words the letter joins them. */
-const joins = (token: Token, at: number, count: number): boolean =>
-  token.text === 'n' && at > 0 && at < count - 1;
+/** What a sign or letter is beside other words: "wood?" is a guess, "bark n grass" two things. */
+function besideWords(token: Token, at: number, count: number): Meaning | undefined {
+  if (token.text === '?' && count > 1) return { role: 'guess' };
+  return token.text === 'n' && at > 0 && at < count - 1 ? { role: 'and' } : undefined;
+}
 
 /** Gives every word and phrase of a message its role for this question, the longest phrase first. */
 export function markTokens(
@@ -82,11 +84,11 @@ export function markTokens(
     const letter = phrase === undefined || phrase.next === at + 1 ? letterOf(token, phrase?.item) : undefined;
     const next = letter === undefined ? (phrase?.next ?? at + 1) : at + 1;
     const loose = corrections?.loose.get(token);
-    const meaning: Meaning = joins(token, at, read.length)
-      ? { role: 'and' }
-      : loose !== undefined
+    const meaning: Meaning =
+      besideWords(token, at, read.length) ??
+      (loose !== undefined
         ? { role: 'hint', ids: loose }
-        : (letter ?? phrase?.item ?? plainMeaning(token, prepared));
+        : (letter ?? phrase?.item ?? plainMeaning(token, prepared)));
     const covered = read.slice(at, next);
     const last = covered.at(-1) ?? token;
     marks.push({

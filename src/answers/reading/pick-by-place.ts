@@ -20,7 +20,9 @@ export function readPlaces(marks: readonly Mark[], count: number): readonly numb
   const places: number[] = [];
   let from: number | undefined;
   let range = false;
-  const relevant = marks.filter((mark) => PLACES.has(mark.role) || mark.role === 'to' || mark.role === 'comma');
+  const relevant = marks.filter(
+    (mark) => PLACES.has(mark.role) || mark.role === 'to' || mark.role === 'comma',
+  );
   // "the first one": the number word after an ordinal only stands for the thing.
   const ordinal = relevant.some((mark) => mark.role === 'ordinal');
   for (const mark of relevant) {

@@ -74,15 +74,37 @@ function sortMarks(part: readonly Mark[], deniedBefore: boolean): Sorted {
   for (const [index, mark] of part.entries()) {
     const next = part[index + 1]?.role;
     // "No metal" denies it; "no it's metal" only answers something else first.
-    if (mark.role === 'no') denies = mark.text === 'no' && (next === 'option' || next === 'hint');
+    const deniesNext = mark.text === 'no' && (next === 'option' || next === 'hint');
+    if (mark.role === 'no' || deniesNext) denies = deniesNext;
     else if (DENYING.has(mark.role)) denies = true;
     else if (mark.role === 'option' || mark.role === 'hint') {
       const list = denies ? sorted.denied : mark.role === 'option' ? sorted.named : sorted.hints;
       list.push(mark);
+    } else if (isQuiet(mark) && sorted.denied.length > 0) {
+      // "No chimney, just panels" without its comma: what is denied ends here.
+      denies = false;
     } else if (mark.role === 'word' || mark.role === 'number' || mark.role === 'ordinal') sorted.unknown += 1;
     else if (!isQuiet(mark) && !WORDLESS.has(mark.role)) denies = false;
   }
   return sorted;
+}
+
+const nothingPicked: PickedPart = {
+  ids: [],
+  denied: [],
+  open: [],
+  loose: false,
+  unknown: 0,
+  none: false,
+  all: false,
+  either: false,
+};
+
+/** "Panels and 2": a number in figures that stands for itself picks an option beside named ones. */
+function placeIn(part: readonly Mark[], prepared: PreparedQuestion): string | undefined {
+  const [only] = part;
+  const isPlace = part.length === 1 && only?.role === 'number' && /^\d+$/.test(only.text);
+  return isPlace ? prepared.options[(only.value ?? 0) - 1]?.id : undefined;
 }
 
 /** Resolves one part. `deniedBefore` carries a "not" over from the part before: "not wood or metal". */
@@ -92,6 +114,8 @@ export function pickPart(
   deniedBefore: boolean,
 ): PickedPart {
   const either = part[0]?.role === 'or';
+  const place = placeIn(part, prepared);
+  if (place !== undefined) return { ...nothingPicked, ids: [place] };
   const { named, hints, denied, unknown } = sortMarks(part, deniedBefore && either);
   const settled = settle(named, hints);
   const has = (...roles: Role[]) => part.some((mark) => roles.includes(mark.role));

@@ -46,11 +46,11 @@ function heads(label: string): string[] {
 function prepareOptions(question: Question): PreparedOption[] {
   if (question.kind === 'yesNo') return ['yes', 'no'].map((id) => ({ id, alone: false, phrases: [] }));
   if (measured.has(question.kind))
-    return (question.picks ?? []).map((pick, index) => {
+    return (question.picks ?? []).map((pick) => {
       const bound = readBound(pick.value, question.kind);
       const phrases = [...wordings(pick.label).flatMap(heads), ...pick.words];
       const value = typeof bound === 'number' ? { value: bound } : {};
-      return { id: `pick-${index + 1}`, alone: false, phrases, ...value };
+      return { id: String(pick.value), alone: false, phrases, ...value };
     });
   return (question.options ?? []).map((option) => ({
     id: option.id,
@@ -68,9 +68,7 @@ function sidePhrases(words: Words, talk: TalkWords, letters: boolean): Phrase[] 
       .filter((phrase) => phrase.length > 1 || letters)
       .map((phrase): Phrase => [phrase, { role: 'sides', sides: [side] }]),
   );
-  const both = talk.bothSides.map(
-    (phrase): Phrase => [phrase, { role: 'sides', sides: ['left', 'right'] }],
-  );
+  const both = talk.bothSides.map((phrase): Phrase => [phrase, { role: 'sides', sides: ['left', 'right'] }]);
   return [
     ...all(talk.notSides, 'filler'),
     ...all(talk.rest, 'rest'),

@@ -1,3 +1,4 @@
+import type { Answer, PlainAnswer } from '../answer.ts';
 import { correctSpelling } from './correct-spelling.ts';
 import { type Mark, meaningOf } from './mark.ts';
 import { type Corrections, markTokens } from './mark-tokens.ts';
@@ -7,7 +8,6 @@ import { readValue } from './read-value.ts';
 import type { AnswerReading, ReadingContext } from './reading.ts';
 import type { Token } from './tokens.ts';
 import type { NoValue, ReadValue } from './value-reading.ts';
-import type { Answer, PlainAnswer } from '../answer.ts';
 
 /** A clean message, with the pieces of its lower-case form. */
 export interface Message {
@@ -31,7 +31,9 @@ function sidesValue(read: ReadValue<Answer>): Answer {
     .filter(([, one]) => one.status === 'given' && one.value === 'yes')
     .map(([side]) => side);
   const open = entries.find(([, one]) => one.status !== 'given')?.[1];
-  const first = entries.map(([, one]) => one).find((one): one is Extract<PlainAnswer, { status: 'given' }> => one.status === 'given');
+  const first = entries
+    .map(([, one]) => one)
+    .find((one): one is Extract<PlainAnswer, { status: 'given' }> => one.status === 'given');
   if (value.length === 0 && open !== undefined) return open;
   return { status: 'given', value, ...(first?.how === undefined ? {} : { how: first.how }) };
 }
@@ -39,7 +41,11 @@ function sidesValue(read: ReadValue<Answer>): Answer {
 function asReading(read: ReadValue<Answer> | NoValue, prepared: PreparedQuestion): StrictReading {
   if (read.kind === 'noValue') {
     const { problem, nearest } = read;
-    const reading = { kind: 'notUnderstood', problem, ...(nearest === undefined ? {} : { nearest }) } as const;
+    const reading = {
+      kind: 'notUnderstood',
+      problem,
+      ...(nearest === undefined ? {} : { nearest }),
+    } as const;
     return { reading, strict: false };
   }
   const isSides = prepared.question.kind === 'sides';
@@ -81,7 +87,11 @@ const merged = (message: Message, corrections: Corrections): Message => {
 };
 
 /** Reads an answer from words as typed, without putting any right. */
-export function readAsTyped(message: Message, prepared: PreparedQuestion, context: ReadingContext): StrictReading {
+export function readAsTyped(
+  message: Message,
+  prepared: PreparedQuestion,
+  context: ReadingContext,
+): StrictReading {
   return readMarks(markTokens(message.tokens, prepared), message, prepared, context);
 }
 
@@ -97,11 +107,18 @@ export function readCorrected(
   const read = readMarks(marks, merged(message, corrections), prepared, context);
   const guessed = corrections.misspelt.size > 0 && read.reading.kind === 'answer';
   if (!guessed || read.reading.kind !== 'answer') return read;
-  return { ...read, reading: { ...read.reading, note: { ...read.reading.note, guessed: 'from misspelling' } } };
+  return {
+    ...read,
+    reading: { ...read.reading, note: { ...read.reading.note, guessed: 'from misspelling' } },
+  };
 }
 
 /** A misspelt side must not be taken for a side that was not named. */
-export function misspellsSide(message: Message, prepared: PreparedQuestion, context: ReadingContext): boolean {
+export function misspellsSide(
+  message: Message,
+  prepared: PreparedQuestion,
+  context: ReadingContext,
+): boolean {
   if (!prepared.sideful) return false;
   return correctSpelling(message.tokens, prepared, isSideWord(context)) !== undefined;
 }
@@ -115,7 +132,10 @@ export function isOnePhrase(message: Message, prepared: PreparedQuestion): boole
   const used = message.tokens.filter((token) => token.kind !== 'mark');
   const last = used.at(-1);
   if (last === undefined || marks[0]?.end !== last.end) return false;
-  return !['word', 'hint', 'except', 'negator', 'same', 'letter', 'number', 'ordinal'].includes(role) || isPlace(role);
+  return (
+    !['word', 'hint', 'except', 'negator', 'same', 'letter', 'number', 'ordinal'].includes(role) ||
+    isPlace(role)
+  );
 }
 
 const isPlace = (role: string): boolean => role === 'letter' || role === 'number' || role === 'ordinal';

@@ -1,115 +1,37 @@
 import { type Side, sideNames } from '../../flow/schema/base.ts';
-import type { Answer, BySideAnswer, PlainAnswer } from '../answer.ts';
+import type { BySideAnswer } from '../answer.ts';
 import { type Assigned, type Assignment, assignSides } from './assign-sides.ts';
 import { type Mark, meaningOf } from './mark.ts';
-import { namesPlaces } from './pick-by-place.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
-import { type Part, readValue } from './read-value.ts';
+import {
+  everySide,
+  otherSides,
+  plainYesNo,
+  readListed,
+  readPairs,
+  readSpread,
+  type SideReader,
+} from './read-side-values.ts';
+import { readValue } from './read-value.ts';
 import type { ReadingContext } from './reading.ts';
 import { type ClauseRules, readClauses, type SideClauses } from './side-clauses.ts';
-import { joinSelections, type SideItem, type SideSelection, sideItems } from './side-items.ts';
-import { howKnown, type NoValue, noValue, type ReadValue, statusOnly } from './value-reading.ts';
+import { joinSelections, type SideItem, sideItems } from './side-items.ts';
+import { type NoValue, noValue, type ReadValue, statusOnly } from './value-reading.ts';
 
 type SideReading = ReadValue<BySideAnswer> | NoValue;
 
-interface Reader {
-  readonly prepared: PreparedQuestion;
-  readonly context: ReadingContext;
-  readonly asked: readonly Side[];
-  readonly rules: ClauseRules;
-  readonly marks: readonly Mark[];
-}
-
-const everySide: SideSelection = { sides: [], all: true, rest: false };
-const otherSides: SideSelection = { sides: [], all: false, rest: true };
-
-const plainYesNo = (value: 'yes' | 'no', how: ReturnType<typeof howKnown> = {}): ReadValue => ({
-  kind: 'value',
-  answer: { status: 'given', value, ...how },
-  strict: true,
-});
-
-/** The one value that stands on the sheet for this question already. */
-function valueBefore(before: Answer | undefined): PlainAnswer | undefined {
-  if (before === undefined) return undefined;
-  if (before.status !== 'bySide') return before;
-  const given = Object.values(before.sides).filter((answer) => answer.status === 'given');
-  const [first] = given;
-  return first !== undefined && given.every((one) => JSON.stringify(one.value) === JSON.stringify(first.value))
-    ? first
-    : undefined;
-}
-
-function readPart(part: Part, reader: Reader, previous: ReadValue | undefined): ReadValue | NoValue {
-  const meaning = meaningOf(part.marks);
-  if (meaning.length > 0 && meaning.every((mark) => mark.role === 'same')) {
-    if (previous !== undefined) return previous;
-    const before = valueBefore(reader.context.before);
-    return before === undefined
-      ? noValue({ code: 'valueMissing', sides: reader.asked })
-      : { kind: 'value', answer: before, strict: true };
-  }
-  return readValue(part, reader.prepared, reader.context);
-}
-
-function readPairs(clauses: SideClauses, reader: Reader): Assignment[] | NoValue {
-  const assignments: Assignment[] = [];
-  for (const { selection, part } of clauses.pairs) {
-    const value = readPart(part, reader, assignments.at(-1)?.value);
-    if (value.kind === 'noValue') return value;
-    assignments.push({ selection, value });
-  }
-  return assignments;
-}
-
-/** Values without sides: one for each side in turn, or one for all that are not named. */
-function readSpread(clauses: SideClauses, reader: Reader, sided: boolean): Assignment[] | NoValue {
-  const { asked, prepared } = reader;
-  let parts = clauses.spread;
-  const [only] = parts;
-  const numbers = only?.marks.filter((mark) => mark.role === 'number') ?? [];
-  const inTurn = prepared.question.kind === 'choice' && only !== undefined && namesPlaces(only.marks);
-  if (parts.length === 1 && inTurn && numbers.length === asked.length && numbers.length > 1)
-    parts = numbers.map((mark) => ({ marks: [mark], text: mark.text }));
-  if (!sided && parts.length > 1 && parts.length !== asked.length) return tooManyValues(parts, reader);
-  if (sided && parts.length > 1) return noValue({ code: 'mixedSides' });
-  const assignments: Assignment[] = [];
-  for (const [index, part] of parts.entries()) {
-    const value = readPart(part, reader, assignments.at(-1)?.value);
-    if (value.kind === 'noValue') return value;
-    const side = asked[index];
-    const own = parts.length > 1 && side !== undefined ? { sides: [side], all: false, rest: false } : otherSides;
-    assignments.push({ selection: own, value });
-  }
-  return assignments;
-}
-
-/** "Wood, it is old": all parts together may still be one value. */
-function tooManyValues(parts: readonly Part[], reader: Reader): Assignment[] | NoValue {
-  const marks = parts.flatMap((part) => [...part.marks, { role: 'comma', text: ',', start: 0, end: 0 } as const]);
-  const value = readValue({ marks, text: parts.map((part) => part.text).join(', ') }, reader.prepared, reader.context);
-  return value.kind === 'value' ? [{ selection: otherSides, value }] : value;
-}
-
-function readListed(clauses: SideClauses, reader: Reader, sided: boolean): Assignment[] | NoValue {
-  const { listed } = clauses;
-  if (listed === undefined) return [];
-  const marks = reader.marks.filter((mark) => mark.role !== 'notSure');
-  if (reader.rules.namingIsYes) return [{ selection: listed, value: plainYesNo('yes', howKnown(marks)) }];
-  const before = valueBefore(reader.context.before);
-  if (before !== undefined) return [{ selection: listed, value: { kind: 'value', answer: before, strict: true } }];
-  return sided ? [] : noValue({ code: 'valueMissing', sides: listed.all ? reader.asked : listed.sides });
-}
-
 /** Answering "on which sides", the sides not named are a no; unless some were told apart one by one. */
-function othersAreNo(clauses: SideClauses, assigned: readonly Assignment[], reader: Reader): boolean {
+function othersAreNo(clauses: SideClauses, assigned: readonly Assignment[], reader: SideReader): boolean {
   if (!reader.rules.namingIsYes || reader.marks.some((mark) => mark.role === 'word')) return false;
   const naming = clauses.listed !== undefined || clauses.pairs.some((pair) => pair.valueFirst);
-  const saysYes = assigned.some(({ value: { answer } }) => answer.status === 'given' && answer.value === 'yes');
-  return naming && saysYes && clauses.spread.length === 0;
+  const saysYes = assigned.some(
+    ({ value: { answer } }) => answer.status === 'given' && answer.value === 'yes',
+  );
+  const wide = assigned.some(({ selection }) => selection.all || selection.rest);
+  return naming && saysYes && !wide;
 }
 
-function readPlain(items: readonly SideItem[], reader: Reader): Assignment[] | NoValue {
+function readPlain(items: readonly SideItem[], reader: SideReader, fill = true): Assignment[] | NoValue {
   const clauses = readClauses(items, reader.rules);
   if (clauses === undefined) return noValue({ code: 'mixedSides' });
   const pairs = readPairs(clauses, reader);
@@ -120,7 +42,9 @@ function readPlain(items: readonly SideItem[], reader: Reader): Assignment[] | N
   const listed = readListed(clauses, reader, pairs.length + spread.length > 0);
   if ('kind' in listed) return listed;
   const all = [...pairs, ...listed, ...spread];
-  return othersAreNo(clauses, all, reader) ? [...all, { selection: otherSides, value: plainYesNo('no') }] : all;
+  return fill && othersAreNo(clauses, all, reader)
+    ? [...all, { selection: otherSides, value: plainYesNo('no') }]
+    : all;
 }
 
 const opposite = ({ answer }: ReadValue): ReadValue =>
@@ -130,9 +54,12 @@ const opposite = ({ answer }: ReadValue): ReadValue =>
 function readException(
   before: readonly SideItem[],
   after: readonly SideItem[],
-  reader: Reader,
+  reader: SideReader,
 ): Assignment[] | NoValue {
-  const whole = before.length === 0 ? [{ selection: everySide, value: plainYesNo('yes') }] : readPlain(before, reader);
+  const whole =
+    before.length === 0
+      ? [{ selection: everySide, value: plainYesNo('yes') }]
+      : readPlain(before, reader, false);
   if ('kind' in whole) return whole;
   const clauses = readClauses(after, reader.rules);
   const base = whole[0];
@@ -144,14 +71,20 @@ function readException(
   const named = pairs.map((pair) => pair.selection).reduce(joinSelections, left);
   const others = reader.asked.filter((side) => !named.sides.includes(side));
   const excepted =
-    reader.rules.namingIsYes && left.sides.length > 0 ? [{ selection: left, value: opposite(base.value) }] : [];
-  return [{ selection: { sides: others, all: false, rest: false }, value: base.value }, ...excepted, ...pairs];
+    reader.rules.namingIsYes && left.sides.length > 0
+      ? [{ selection: left, value: opposite(base.value) }]
+      : [];
+  return [
+    { selection: { sides: others, all: false, rest: false }, value: base.value },
+    ...excepted,
+    ...pairs,
+  ];
 }
 
 const namesSides = (items: readonly SideItem[]): boolean =>
   items.some((item) => item.type === 'sides' && item.selection.sides.length > 0);
 
-function readItems(items: readonly SideItem[], reader: Reader): Assignment[] | NoValue {
+function readItems(items: readonly SideItem[], reader: SideReader): Assignment[] | NoValue {
   const at = items.findIndex((item) => item.type === 'except');
   const before = items.slice(0, Math.max(at, 0)).filter((item) => item.type !== 'break');
   const exception = at >= 0 && !namesSides(before) && namesSides(items.slice(at + 1));
@@ -163,7 +96,10 @@ function readItems(items: readonly SideItem[], reader: Reader): Assignment[] | N
 function withoutNoise(items: readonly SideItem[]): readonly SideItem[] {
   const kept: SideItem[] = [];
   for (const item of items) {
-    if (item.type === 'value' && meaningOf(item.part.marks).every((mark) => mark.role === 'word' || mark.role === 'letter'))
+    if (
+      item.type === 'value' &&
+      meaningOf(item.part.marks).every((mark) => mark.role === 'word' || mark.role === 'letter')
+    )
       continue;
     const last = kept.at(-1);
     if (item.type === 'sides' && last?.type === 'sides')

@@ -1,6 +1,6 @@
 import type { Words } from '../../flow/schema/words.ts';
 import { nearestWords } from './correct-spelling.ts';
-import { findMember, findQuestions, findStop, targetStems } from './find-target.ts';
+import { findMember, findQuestions, findStop, namedQuestion, targetStems } from './find-target.ts';
 import { buildPhraseBook, type PhraseBook, phraseAt } from './phrase-book.ts';
 import type { Command, NotUnderstood, Reading, ReadingContext } from './reading.ts';
 import { ENGLISH_TALK_WORDS } from './talk-words.ts';
@@ -30,7 +30,9 @@ function commandWords(words: Words): CommandWords {
       if (!whole.has(key)) whole.set(key, command);
     }
   const phrases = targets.flatMap((target) =>
-    [...words.commands[target], ...(target === 'jump' ? ENGLISH_TALK_WORDS.jump : [])].map((phrase) => [phrase, target] as const),
+    [...words.commands[target], ...(target === 'jump' ? ENGLISH_TALK_WORDS.jump : [])].map(
+      (phrase) => [phrase, target] as const,
+    ),
   );
   const wholeTarget = new Map(phrases.map(([phrase, target]) => [stemsOf(phrase).join(' '), target]));
   const single = [...whole.keys()].filter((key) => !key.includes(' ') && key.length > 3);
@@ -52,7 +54,8 @@ function withoutPolite(words: readonly Token[]): readonly Token[] {
 }
 
 const keyOf = (words: readonly Token[]): string => words.map((token) => token.stem).join(' ');
-const spokenOf = (tokens: readonly Token[]): readonly Token[] => tokens.filter((token) => token.kind !== 'mark');
+const spokenOf = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.filter((token) => token.kind !== 'mark');
 
 /** A command when the message is that and nothing else. `text` decides for messages of signs only ("?"). */
 export function readCommand(tokens: readonly Token[], text: string, words: Words): Reading | undefined {
@@ -90,20 +93,20 @@ const unknownStop = (said: string, context: ReadingContext): NotUnderstood => ({
 function changeOf(rest: readonly Token[], context: ReadingContext): Reading {
   const stems = rest.map((token) => token.stem);
   if (targetStems(stems).length === 0) return { kind: 'change' };
-  const exact = findQuestions(stems, context.questions);
+  const named = namedQuestion(stems, context.questions);
+  if (named !== undefined) return { kind: 'change', question: named.id, stop: named.stop };
   const stop = findStop(stems, context.stops);
-  const [only] = exact;
-  // A word that is the name of a stop means the stop, unless a question has exactly that name.
-  if (exact.length === 1 && only !== undefined && (stop === undefined || targetStems(stems).length > 1))
-    return { kind: 'change', question: only.id, stop: only.stop };
   if (stop !== undefined) return { kind: 'change', stop };
-  const stops = new Set(exact.map((question) => question.stop));
+  const found = findQuestions(stems, context.questions);
+  const [only] = found;
+  if (found.length === 1 && only !== undefined) return { kind: 'change', question: only.id, stop: only.stop };
+  const stops = new Set(found.map((question) => question.stop));
   const [common] = stops;
   if (stops.size === 1 && common !== undefined) return { kind: 'change', stop: common };
   const said = rest.map((token) => token.text).join(' ');
   return {
     kind: 'notUnderstood',
-    problem: { code: 'unknownQuestion', said, questions: exact.slice(0, 5).map((question) => question.id) },
+    problem: { code: 'unknownQuestion', said, questions: found.slice(0, 5).map((question) => question.id) },
   };
 }
 
@@ -117,7 +120,10 @@ export function readTarget(tokens: readonly Token[], context: ReadingContext): R
   const said = rest.map((token) => token.text).join(' ');
   switch (start.item) {
     case 'jump': {
-      const stop = findStop(rest.map((token) => token.stem), context.stops);
+      const stop = findStop(
+        rest.map((token) => token.stem),
+        context.stops,
+      );
       return stop === undefined ? unknownStop(said, context) : { kind: 'jump', stop };
     }
     case 'change':
@@ -133,6 +139,9 @@ export function readTarget(tokens: readonly Token[], context: ReadingContext): R
 
 /** Where no question is asked, the bare name of a stop leads there. */
 export function readStopName(tokens: readonly Token[], context: ReadingContext): Reading | undefined {
-  const stop = findStop(spokenOf(tokens).map((token) => token.stem), context.stops);
+  const stop = findStop(
+    spokenOf(tokens).map((token) => token.stem),
+    context.stops,
+  );
   return stop === undefined ? undefined : { kind: 'jump', stop };
 }

@@ -32,7 +32,12 @@ function withoutGroupWords(text: string, group: Group): string {
     .join(' ');
 }
 
-function countIn(marks: readonly Mark[], text: string, context: ReadingContext, group: Group): number | undefined {
+function countIn(
+  marks: readonly Mark[],
+  text: string,
+  context: ReadingContext,
+  group: Group,
+): number | undefined {
   const meaning = meaningOf(marks).filter((mark) => mark.role !== 'letter');
   const numbers = meaning.filter((mark) => mark.role === 'number');
   const none = meaning.some((mark) => ['none', 'no', 'echoNo', 'negator'].includes(mark.role));
@@ -51,5 +56,9 @@ export function readCount(marks: readonly Mark[], text: string, context: Reading
   if (!Number.isInteger(count)) return noValue({ code: 'notWhole', value: count });
   if (count > group.max) return noValue({ code: 'tooMany', count, max: group.max });
   const value = countedMembers(count, group, context.members, context.usedMembers);
-  return { kind: 'value', answer: { status: 'given', value, ...howKnown(marks) }, strict: true };
+  const names = new Set([...stemsOf(group.one), ...stemsOf(group.many)]);
+  const strict = marks.every(
+    (mark) => mark.role !== 'word' || stemsOf(mark.text).every((stem) => names.has(stem)),
+  );
+  return { kind: 'value', answer: { status: 'given', value, ...howKnown(marks) }, strict };
 }

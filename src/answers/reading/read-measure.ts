@@ -59,6 +59,13 @@ function measureSlope(text: string, words: NumberWords): Measured | Unread {
   return { value: read.percent, approximate: read.approximate || read.kind === 'range', ...assumed };
 }
 
+/** A year before the first or after the last that makes sense is read all the same, so that it can be named. */
+function yearOutside(text: string, unread: Unread, words: NumberWords): Measured | Unread {
+  if (unread.reason !== 'tooSmall' && unread.reason !== 'tooLarge') return unread;
+  const read = readNumber(text, { unsafeEnd: 'low', words });
+  return read.kind === 'notANumber' ? unread : { value: read.value, approximate: false };
+}
+
 const DECADE_WORD = new RegExp(`\\b(${Object.keys(ENGLISH_TALK_WORDS.decades).join('|')})\\b`, 'gi');
 
 function measureNumber(text: string, context: ReadingContext, words: NumberWords): Measured | Unread {
@@ -69,14 +76,15 @@ function measureNumber(text: string, context: ReadingContext, words: NumberWords
   const read = isYear
     ? readYear(plain, { unsafeEnd: 'low', most: boundOf(context, 'max') ?? LAST_YEAR, words, ...first })
     : readNumber(plain, { unsafeEnd: 'high', words });
-  if (read.kind === 'notANumber') return read;
+  if (read.kind === 'notANumber') return isYear ? yearOutside(plain, read, words) : read;
   const range = read.kind === 'range' ? rangeOf(read.low, read.high) : {};
   return { value: read.value, approximate: read.approximate, ...range };
 }
 
 function boundOf({ question }: ReadingContext, key: 'min' | 'max'): number | undefined {
   const written = question?.[key];
-  const bound = written === undefined || question === undefined ? undefined : readBound(written, question.kind);
+  const bound =
+    written === undefined || question === undefined ? undefined : readBound(written, question.kind);
   return typeof bound === 'number' ? bound : undefined;
 }
 
@@ -107,9 +115,7 @@ function outside(value: number, context: ReadingContext): NoValue | undefined {
   return noValue({ code: 'outside', value, ...bounds(context) });
 }
 
-function unread({ reason, detail }: Unread, context: ReadingContext): NoValue {
-  if (reason === 'tooSmall' || reason === 'tooLarge' || reason === 'negative')
-    return noValue({ code: 'outside', ...bounds(context) });
+function unread({ reason, detail }: Unread): NoValue {
   return noValue({ code: 'notAMeasure', reason, ...(detail === undefined ? {} : { detail }) });
 }
 
@@ -118,7 +124,8 @@ function pickByPlace(marks: readonly Mark[], text: string, prepared: PreparedQue
   const [only, ...more] = meaningOf(marks);
   if (only === undefined || more.length > 0) return undefined;
   const lettered = only.role === 'letter' || only.role === 'ordinal';
-  const numbered = only.role === 'number' && /^(?:option|pick|choice|number|no\.?|#)\s*\w+\W*$|^\w+\)$/i.test(text);
+  const numbered =
+    only.role === 'number' && /^(?:option|pick|choice|number|no\.?|#)\s*\w+\W*$|^\w+\)$/i.test(text);
   if (!lettered && !numbered) return undefined;
   const place = only.value === -1 ? prepared.options.length : (only.value ?? 0);
   return prepared.options[place - 1]?.value;
@@ -171,5 +178,5 @@ export function readMeasureValue(
   const look = pickByLook(marks, prepared);
   const guessed = marks.some((mark) => mark.misspelt) ? { guessed: 'from misspelling' as const } : {};
   if (typeof look === 'number') return given(look, guessed, howKnown(marks));
-  return look ?? unread(read, context);
+  return look ?? unread(read);
 }

@@ -30,6 +30,14 @@ function notUnderstood(readings: readonly (AnswerReading | undefined)[]): Readin
   return telling ?? problems[0] ?? { kind: 'notUnderstood', problem: { code: 'noMatch' } };
 }
 
+const ASKING =
+  /^(?:what|whats|how|why|which|where|when|who|does|do|is|are|can|could|should|would|will|did)\b.*\?$/;
+const ASKING_PLAINLY =
+  /^(?:what(?:'?s| is| are| does| do| if| about)|how (?:do|can|should|would|big|wide|far|much|many)|why) \S+ \S+/;
+
+/** A question of the person's own is met with help, not taken for an answer. */
+const asks = ({ lower }: Message): boolean => ASKING.test(lower) || ASKING_PLAINLY.test(lower);
+
 function readForQuestion(message: Message, prepared: PreparedQuestion, context: ReadingContext): Reading {
   const command = allowed(readCommand(message.tokens, message.text, context.words), context);
   if (prepared.question.kind === 'text') {
@@ -43,6 +51,7 @@ function readForQuestion(message: Message, prepared: PreparedQuestion, context: 
   const typed = readAsTyped(message, prepared, context);
   if (typed.reading.kind === 'answer' && isOnePhrase(message, prepared)) return typed.reading;
   if (command !== undefined) return command;
+  if (asks(message)) return readTarget(message.tokens, context) ?? { kind: 'command', command: 'help' };
   if (corrected?.reading.kind === 'answer') return corrected.reading;
   if (typed.strict) return typed.reading;
   const target = readTarget(message.tokens, context);
@@ -50,7 +59,9 @@ function readForQuestion(message: Message, prepared: PreparedQuestion, context: 
   if (typed.reading.kind === 'answer') return typed.reading;
   const guessed = readCorrected(message, prepared, context);
   if (guessed?.reading.kind === 'answer') return guessed.reading;
-  return guessCommand(message.tokens, context.words) ?? target ?? notUnderstood([typed.reading, guessed?.reading]);
+  return (
+    guessCommand(message.tokens, context.words) ?? target ?? notUnderstood([typed.reading, guessed?.reading])
+  );
 }
 
 function readWithoutQuestion(message: Message, context: ReadingContext): Reading {
@@ -63,15 +74,22 @@ function readWithoutQuestion(message: Message, context: ReadingContext): Reading
   );
 }
 
+/** "Fire outside" is a cry even where any text is an answer; "brush near fire roads" is not. */
+const MOST_WORDS_BESIDE = 2;
 const small = new Set(ENGLISH_TALK_WORDS.fillers.flatMap(stemsOf));
 
 /** A word such as "burns" is no alarm where it is what the question is about, or part of a longer text. */
-function explains(danger: Danger, reading: Reading, message: Message, prepared: PreparedQuestion | undefined): boolean {
+function explains(
+  danger: Danger,
+  reading: Reading,
+  message: Message,
+  prepared: PreparedQuestion | undefined,
+): boolean {
   if (prepared === undefined || reading.kind === 'notUnderstood') return false;
   if (reading.kind !== 'answer') return true;
   if (prepared.question.kind === 'text') {
-    const spoken = message.tokens.filter((token) => token.kind !== 'mark' && !danger.tokens.includes(token));
-    return !spoken.every((token) => small.has(token.stem));
+    const others = message.tokens.filter((token) => token.kind !== 'mark' && !danger.tokens.includes(token));
+    return others.filter((token) => !small.has(token.stem)).length > MOST_WORDS_BESIDE;
   }
   return danger.tokens.every((token) => prepared.known.has(token.stem));
 }
@@ -86,10 +104,13 @@ export function readMessage(text: string, context: ReadingContext): Reading {
   if (message.text === '') return { kind: 'notUnderstood', problem: { code: 'empty' } };
   const prepared = question === undefined ? undefined : prepareQuestion(question, words);
   const danger = findDanger(message.tokens, words, context.questions);
-  const plainOption = prepared !== undefined && prepared.question.kind !== 'text' && isOnePhrase(message, prepared);
+  const plainOption =
+    prepared !== undefined && prepared.question.kind !== 'text' && isOnePhrase(message, prepared);
   if (danger?.sure && !plainOption) return { kind: 'emergency', sure: true, matched: danger.matched };
   const reading =
-    prepared === undefined ? readWithoutQuestion(message, context) : readForQuestion(message, prepared, context);
+    prepared === undefined
+      ? readWithoutQuestion(message, context)
+      : readForQuestion(message, prepared, context);
   if (danger === undefined || explains(danger, reading, message, prepared)) return reading;
   return { kind: 'emergency', sure: false, matched: danger.matched };
 }

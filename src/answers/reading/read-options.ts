@@ -96,14 +96,19 @@ function withExcept(
   prepared: PreparedQuestion,
 ): Picked | NoValue {
   const left = splitParts(before).map((part) => pickPart(part, prepared, false));
-  const named = left.some((part) => part.ids.length > 0);
-  if (named || !left.some((part) => part.all || part.none)) {
+  // "All but 2" is one phrase, and so is a mere "except 2": all are meant.
+  const whole =
+    left.some((part) => part.all) || left.every((part) => part.unknown === 0 && part.ids.length === 0);
+  const none = (part: PickedPart) => part.ids.length > 0 && part.ids.every((id) => id === prepared.noneId);
+  const only = left.some((part) => part.none || none(part));
+  const named = left.some((part) => part.ids.length > 0 && !none(part));
+  if (named || !(whole || only)) {
     const both = chooseSeveral(before, prepared);
     return 'kind' in both ? chooseSeveral([...before, ...after], prepared) : both;
   }
   const out = choose(after, prepared, true);
   if ('kind' in out) return out;
-  if (!left.some((part) => part.all)) return out;
+  if (!whole || only) return out;
   const ids = together(prepared).filter((id) => !out.ids.includes(id));
   return ids.length === 0 ? noValue({ code: 'noMatch' }) : { ids, strict: out.strict };
 }

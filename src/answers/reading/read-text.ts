@@ -1,6 +1,6 @@
 import { cleanText } from './clean-text.ts';
-import { markTokens } from './mark-tokens.ts';
 import { meaningOf } from './mark.ts';
+import { markTokens } from './mark-tokens.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
 import type { Message } from './read-answer.ts';
 import type { AnswerReading } from './reading.ts';
@@ -15,5 +15,9 @@ export function readText(message: Message, prepared: PreparedQuestion): AnswerRe
   if (status !== undefined) return { kind: 'answer', answer: status.answer };
   const value = cleanText(message.text, MOST_TEXT);
   const cut = value.length < message.text.length;
-  return { kind: 'answer', answer: { status: 'given', value }, ...(cut ? { note: { cutTo: MOST_TEXT } } : {}) };
+  return {
+    kind: 'answer',
+    answer: { status: 'given', value },
+    ...(cut ? { note: { cutTo: MOST_TEXT } } : {}),
+  };
 }

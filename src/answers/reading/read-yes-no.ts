@@ -16,7 +16,9 @@ const asked = new WeakMap<PreparedQuestion, ReadonlySet<string>>();
 
 /** The words of the question as asked: "no vents" answers a question about vents, "no damage" may not. */
 function askedWords(prepared: PreparedQuestion): ReadonlySet<string> {
-  const found = asked.get(prepared) ?? new Set(wordings(prepared.question.ask).flatMap(stemsOf));
+  const { ask, good, role } = prepared.question;
+  const texts = role === 'danger' ? [ask, good, 'danger'] : [ask];
+  const found = asked.get(prepared) ?? new Set(texts.flatMap(wordings).flatMap(stemsOf));
   asked.set(prepared, found);
   return found;
 }
@@ -32,7 +34,8 @@ function sideOf(meaning: readonly Mark[], yes: ReadonlySet<Role>, no: ReadonlySe
 
 /** An outright yes or no stands first or last, or alone; in the middle of other words it may deny anything. */
 function standsClear(meaning: readonly Mark[], marks: readonly Mark[], prepared: PreparedQuestion): boolean {
-  const outright = (mark: Mark | undefined) => mark !== undefined && (YES.has(mark.role) || NO.has(mark.role));
+  const outright = (mark: Mark | undefined) =>
+    mark !== undefined && (YES.has(mark.role) || NO.has(mark.role));
   if (meaning.every((mark) => mark.role !== 'word')) return true;
   const first = meaning[0];
   if (!outright(first)) return outright(meaning.at(-1));

@@ -66,7 +66,7 @@ export type ReadingProblem =
   | { readonly code: 'sideTwice'; readonly side: Side }
   | { readonly code: 'sideNotAsked'; readonly sides: readonly Side[] }
   | { readonly code: 'notAMeasure'; readonly reason: NotReadReason; readonly detail?: string }
-  | { readonly code: 'outside'; readonly value?: number; readonly min?: number; readonly max?: number }
+  | { readonly code: 'outside'; readonly value: number; readonly min?: number; readonly max?: number }
   | { readonly code: 'notWhole'; readonly value: number }
   | { readonly code: 'tooMany'; readonly count: number; readonly max: number }
   | { readonly code: 'unknownStop'; readonly said: string; readonly stops: readonly string[] }

@@ -62,7 +62,8 @@ function valuePart(marks: readonly Mark[], lower: string): Part | undefined {
   const kept = marks.slice(from, to);
   const first = kept[0];
   const last = kept.at(-1);
-  if (first === undefined || last === undefined || kept.every((mark) => mark.role === 'filler')) return undefined;
+  if (first === undefined || last === undefined || kept.every((mark) => mark.role === 'filler'))
+    return undefined;
   // Signs such as `~` and `"` are no marks of their own: they belong to the number they touch.
   const before = /[~≈<>#]\s*$/.exec(lower.slice(0, first.start))?.[0].length ?? 0;
   const after = /^["'%°]+/.exec(lower.slice(last.end))?.[0].length ?? 0;

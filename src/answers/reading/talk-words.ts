@@ -86,7 +86,9 @@ export const ENGLISH_TALK_WORDS: TalkWords = {
     'right against|right next to|right next|right up against|right up to|right on it|right there|right here|right now|right away|right above|right below|right under|right by it|right behind it|all right|alright|thats right|left over|left to do|right at the wall|right at the house',
   ),
   sideLetters: { front: 'f', left: 'l', back: 'b', right: 'r' },
-  same: list('same|the same|same again|same as before|same thing|ditto|likewise|same for|same for the|same on|same with|as before'),
+  same: list(
+    'same|the same|same again|same as before|same thing|ditto|likewise|same for|same for the|same on|same with|as before',
+  ),
   ordinals: list('first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth'),
   last: list('last|the last|last one|the last one|bottom one'),
   rangeTo: list('-|to|through|thru|till|until'),
@@ -96,7 +98,9 @@ export const ENGLISH_TALK_WORDS: TalkWords = {
   aboutTarget: list(
     'my|our|the|a|an|answer|answers|question|questions|about|on|for|of|to|that|what i said|what i told you|i said|one|ones|part|stop|section|page|bit|please|back|again|in|at|is|it|its|was|now|some|something|mistake',
   ),
-  jump: list('go to|jump to|skip to|take me to|move to|go on to|on to|back to|go back to|return to|lets do|lets go to|do|continue with|start with|show me|switch to'),
+  jump: list(
+    'go to|jump to|skip to|take me to|move to|go on to|on to|back to|go back to|return to|lets do|lets go to|do|continue with|start with|show me|switch to',
+  ),
   decades: {
     twenties: '20s',
     thirties: '30s',

@@ -11,7 +11,9 @@ const BETWEEN_NO = set(
 );
 const NO = set('no without zero');
 /** After these nothing is denied any more. */
-const BREAKS = set('but because so through sure certain only just think know idea until unless yet except cause since theres breathe way wait power stop');
+const BREAKS = set(
+  'but because so through sure certain only just think know idea until unless yet except cause since theres breathe way wait power stop',
+);
 const SUPPOSES = set(
   'if unless would could might may would should suppose supposing imagine when whenever before after during since ago last once years yesterday history used past possible risk worry worried afraid against prevent preventing maybe',
 );
@@ -47,7 +49,9 @@ function isDenied(before: readonly string[]): boolean {
 /** How much a phrase counts after the words before it: 2 sure, 1 doubt, 0 nothing. */
 export function weighWords(before: readonly string[], level: number): number {
   if (isDenied(before)) return 0;
-  const unsure = before.some((word, at) => (word === 'sure' || word === 'know') && DENIES.has(before[at + 1] ?? ''));
+  const unsure = before.some(
+    (word, at) => (word === 'sure' || word === 'know') && DENIES.has(before[at + 1] ?? ''),
+  );
   const supposed = before.some((word) => SUPPOSES.has(word));
   return supposed || unsure ? level - 1 : level;
 }

@@ -1,0 +1,116 @@
+import type { Side } from '../../flow/schema/base.ts';
+import type { Answer, PlainAnswer } from '../answer.ts';
+import type { Assignment } from './assign-sides.ts';
+import { type Mark, meaningOf } from './mark.ts';
+import { namesPlaces } from './pick-by-place.ts';
+import type { PreparedQuestion } from './prepare-question.ts';
+import { type Part, readValue } from './read-value.ts';
+import type { ReadingContext } from './reading.ts';
+import type { ClauseRules, SideClauses } from './side-clauses.ts';
+import type { SideSelection } from './side-items.ts';
+import { howKnown, type NoValue, noValue, type ReadValue } from './value-reading.ts';
+
+/** What an answer by side is read with. */
+export interface SideReader {
+  readonly prepared: PreparedQuestion;
+  readonly context: ReadingContext;
+  readonly asked: readonly Side[];
+  readonly rules: ClauseRules;
+  readonly marks: readonly Mark[];
+}
+
+/** All sides asked about. */
+export const everySide: SideSelection = { sides: [], all: true, rest: false };
+/** All that are not named. */
+export const otherSides: SideSelection = { sides: [], all: false, rest: true };
+
+/** A plain yes or no of a side. */
+export const plainYesNo = (value: 'yes' | 'no', how: ReturnType<typeof howKnown> = {}): ReadValue => ({
+  kind: 'value',
+  answer: { status: 'given', value, ...how },
+  strict: true,
+});
+
+/** The one value that stands on the sheet for this question already. */
+function valueBefore(before: Answer | undefined): PlainAnswer | undefined {
+  if (before === undefined) return undefined;
+  if (before.status !== 'bySide') return before;
+  const given = Object.values(before.sides).filter((answer) => answer.status === 'given');
+  const [first] = given;
+  return first !== undefined &&
+    given.every((one) => JSON.stringify(one.value) === JSON.stringify(first.value))
+    ? first
+    : undefined;
+}
+
+function readPart(part: Part, reader: SideReader, previous: ReadValue | undefined): ReadValue | NoValue {
+  const meaning = meaningOf(part.marks);
+  if (meaning.length > 0 && meaning.every((mark) => mark.role === 'same')) {
+    if (previous !== undefined) return previous;
+    const before = valueBefore(reader.context.before);
+    return before === undefined
+      ? noValue({ code: 'valueMissing', sides: reader.asked })
+      : { kind: 'value', answer: before, strict: true };
+  }
+  return readValue(part, reader.prepared, reader.context);
+}
+
+/** The values of sides that were named with them. */
+export function readPairs(clauses: SideClauses, reader: SideReader): Assignment[] | NoValue {
+  const assignments: Assignment[] = [];
+  for (const { selection, part } of clauses.pairs) {
+    const value = readPart(part, reader, assignments.at(-1)?.value);
+    if (value.kind === 'noValue') return value;
+    assignments.push({ selection, value });
+  }
+  return assignments;
+}
+
+/** Values without sides: one for each side in turn, or one for all that are not named. */
+export function readSpread(clauses: SideClauses, reader: SideReader, sided: boolean): Assignment[] | NoValue {
+  const { asked, prepared } = reader;
+  let parts = clauses.spread;
+  const [only] = parts;
+  const numbers = only?.marks.filter((mark) => mark.role === 'number') ?? [];
+  const inTurn = prepared.question.kind === 'choice' && only !== undefined && namesPlaces(only.marks);
+  if (parts.length === 1 && inTurn && numbers.length === asked.length && numbers.length > 1)
+    parts = numbers.map((mark) => ({ marks: [mark], text: mark.text }));
+  if (!sided && parts.length > 1 && parts.length !== asked.length) return tooManyValues(parts, reader);
+  if (sided && parts.length > 1) return noValue({ code: 'mixedSides' });
+  const assignments: Assignment[] = [];
+  for (const [index, part] of parts.entries()) {
+    const value = readPart(part, reader, assignments.at(-1)?.value);
+    if (value.kind === 'noValue') return value;
+    const side = asked[index];
+    const own =
+      parts.length > 1 && side !== undefined ? { sides: [side], all: false, rest: false } : otherSides;
+    assignments.push({ selection: own, value });
+  }
+  return assignments;
+}
+
+/** "Wood, it is old": all parts together may still be one value. */
+function tooManyValues(parts: readonly Part[], reader: SideReader): Assignment[] | NoValue {
+  const marks = parts.flatMap((part) => [
+    ...part.marks,
+    { role: 'comma', text: ',', start: 0, end: 0 } as const,
+  ]);
+  const value = readValue(
+    { marks, text: parts.map((part) => part.text).join(', ') },
+    reader.prepared,
+    reader.context,
+  );
+  return value.kind === 'value' ? [{ selection: otherSides, value }] : value;
+}
+
+/** Sides named without a value: a yes, or the value given before. */
+export function readListed(clauses: SideClauses, reader: SideReader, sided: boolean): Assignment[] | NoValue {
+  const { listed } = clauses;
+  if (listed === undefined) return [];
+  const marks = reader.marks.filter((mark) => mark.role !== 'notSure');
+  if (reader.rules.namingIsYes) return [{ selection: listed, value: plainYesNo('yes', howKnown(marks)) }];
+  const before = valueBefore(reader.context.before);
+  if (before !== undefined)
+    return [{ selection: listed, value: { kind: 'value', answer: before, strict: true } }];
+  return sided ? [] : noValue({ code: 'valueMissing', sides: listed.all ? reader.asked : listed.sides });
+}
