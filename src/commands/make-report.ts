@@ -1,13 +1,12 @@
 import { assess } from '../assess/assess.ts';
 import type { Checklist } from '../assess/checklist.ts';
 import type { WalkRecord } from '../conversation/record.ts';
-import { unitsOf } from '../conversation/units.ts';
 import { toFindOut } from '../planning/to-find-out.ts';
 import { upkeepFor } from '../planning/upkeep.ts';
 import { buildReport } from '../report/build-report.ts';
 import { type ReportFormat, renderReport } from '../report/formats.ts';
 import { seed } from '../settings.ts';
-import { textsOf, wordingFor } from './wording-for.ts';
+import { wordingFor } from './wording-for.ts';
 
 /** The report of a walk in a format; `width` is for text. */
 export function makeReport(
@@ -19,7 +18,7 @@ export function makeReport(
   format: ReportFormat,
   width = 80,
 ): string {
-  const { sheet, language, audience } = record;
+  const { sheet } = record;
   const assessment = assess(checklist, sheet);
   const wording = wordingFor(checklist, record);
   const report = buildReport({
@@ -28,14 +27,10 @@ export function makeReport(
     toFindOut: toFindOut(checklist, sheet, assessment),
     upkeep: upkeepFor(checklist, assessment),
     wording,
-    texts: textsOf(checklist),
     sheet,
     walk: {
       id: record.id,
       date: date.toISOString().slice(0, 10),
-      audience,
-      language,
-      units: unitsOf(checklist, sheet, record.units),
       seed,
       notes: record.notes.map((note) => note.text),
     },

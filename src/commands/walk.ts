@@ -101,14 +101,14 @@ async function converse(
     env,
     flags: options.plain === undefined ? {} : { plain: options.plain },
   });
-  if (mode === 'interactive') {
-    const { runInteractive } = await import('../terminal/ink/run-interactive.tsx');
-    return runInteractive({ conversation, input: stdin as never, output: stdout as never, phrase, env });
-  }
-  const { runPlain } = await import('../terminal/plain/run-plain.ts');
   const interrupted = new AbortController();
   const stop = () => interrupted.abort();
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, stop);
+  if (mode === 'interactive') {
+    const { runInTerminal } = await import('./walk-on-screen.ts');
+    return runInTerminal({ conversation, io, phrase, interrupted: interrupted.signal });
+  }
+  const { runPlain } = await import('../terminal/plain/run-plain.ts');
   const echo = stdin.isTTY !== true;
   return runPlain({
     conversation,
