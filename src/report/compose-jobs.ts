@@ -1,0 +1,117 @@
+import type { Block, Field, Spans } from './document.ts';
+import { inline } from './inline.ts';
+import { fields, heading, list, numbers, type Page, paragraph } from './page.ts';
+import type { ReportJob } from './report.ts';
+
+/** Hours as people say them: "15 minutes to 1 hour", "2 to 6 hours". */
+function hoursText(page: Page, { low, high }: ReportJob['hours']): Spans {
+  const one = (hours: number) =>
+    hours < 1
+      ? page.words('minutes', { count: Math.round(hours * 60) })
+      : page.words('hours', { count: Math.round(hours * 2) / 2 });
+  if (low === high || one(low) === one(high)) return inline(one(high));
+  if (low >= 1) return page.say('hours.range', { low: Math.round(low * 2) / 2, high: Math.round(high * 2) / 2 });
+  return page.say(high < 1 ? 'minutes.range' : 'range', {
+    low: low === 0 ? '0' : high < 1 ? String(Math.round(low * 60)) : one(low),
+    high: high < 1 ? String(Math.round(high * 60)) : one(high),
+  });
+}
+
+function costText({ say, words }: Page, job: ReportJob): Spans {
+  const { cost, lane } = job;
+  if (!cost) return say(lane === 'hand' ? 'cost.none' : 'cost.unknown');
+  const { currency } = cost;
+  const money = (amount: number) => ({ money: amount, currency });
+  return say(cost.high - cost.low < 1 ? 'cost.one' : 'cost', {
+    low: money(roundMoney(cost.low)),
+    high: money(roundMoney(cost.high)),
+    currency,
+    year: String(cost.year),
+    status: words(`status.${cost.status}`),
+  });
+}
+
+/** Two figures are all an estimate carries. */
+function roundMoney(amount: number): number {
+  if (amount < 20) return Math.round(amount);
+  const step = 10 ** Math.floor(Math.log10(amount) - 1);
+  return Math.round(amount / step) * step;
+}
+
+function waysText({ report, say }: Page, job: ReportJob): Spans {
+  return say('ways', { closes: job.closes, lessens: job.lessens, all: report.waysIn.length });
+}
+
+function field(page: Page, name: string, value: Spans | undefined): Field | undefined {
+  return value && { name: page.say(`field.${name}`), value };
+}
+
+function rows(page: Page, job: ReportJob): (Field | undefined)[] {
+  const { say, words, wording, report } = page;
+  const because = job.laneBecause === null ? '' : ` ${words('because', { because: sentence(job.laneBecause) })}`;
+  const shorts = job.cautions.flatMap((id) => report.cautions.find((one) => one.id === id)?.short ?? []);
+  const ranked = job.rank > 0;
+  const some = (list: readonly unknown[], text: () => Spans) => (list.length > 0 ? text() : undefined);
+  return [
+    field(page, 'where', inline(job.where)),
+    field(page, 'demanded', job.demandedBy === null ? undefined : inline(job.demandedBy)),
+    field(page, 'share', ranked ? inline(job.aloneText === null ? sentence(job.shareText) : `${sentence(job.shareText)} ${job.aloneText}`) : undefined),
+    field(page, 'ways', ranked ? waysText(page, job) : undefined),
+    field(page, 'who', inline(words(`lane.${job.lane}`) + because)),
+    field(page, 'cost', costText(page, job)),
+    field(page, 'hours', hoursText(page, job.hours)),
+    field(page, 'before', some(job.beforeText, () => inline(job.beforeText.join(' ')))),
+    field(page, 'instead', some(job.insteadOf, () => say('instead', { numbers: numbers(job.insteadOf) }))),
+    field(page, 'either', some(job.eitherOf, () => say('either', { numbers: numbers(job.eitherOf) }))),
+    field(page, 'tied', some(job.tiedWith, () => say('tied', { numbers: numbers(job.tiedWith) }))),
+    field(page, 'rule', some(job.rules, () => inline(job.rules.map((rule) => ruleText(page, rule)).join(' ')))),
+    field(page, 'mind', some(shorts, () => inline(sentence(wording.value({ list: shorts }))))),
+    field(page, 'comes-back', job.comesBack ? say('comes-back') : undefined),
+  ];
+}
+
+/** A flow's phrase as a sentence: a capital first, a full stop last. */
+function sentence(text: string): string {
+  const capital = text.charAt(0).toUpperCase() + text.slice(1);
+  return /[.!?]$/.test(capital) ? capital : `${capital}.`;
+}
+
+function ruleText({ words }: Page, rule: ReportJob['rules'][number]): string {
+  return words('rule', { what: sentence(rule.what).slice(0, -1), value: rule.value, rulebook: rule.rulebook, status: words(`status.${rule.status}`) });
+}
+
+function contractor({ say }: Page, job: ReportJob): Block[] {
+  if (!job.contractor) return [];
+  return [
+    paragraph(say('contractor.ask')),
+    ...list(job.contractor.ask.map(inline)),
+    ...fields([{ name: say('field.permit'), value: inline(job.contractor.permit) }]),
+  ];
+}
+
+function card(page: Page, job: ReportJob): Block {
+  return {
+    kind: 'job',
+    number: job.rank > 0 ? job.rank : undefined,
+    title: inline(job.do),
+    blocks: [
+      paragraph(inline(job.why)),
+      ...fields(rows(page, job)),
+      ...(job.how.length > 0 ? [paragraph(page.say('how'))] : []),
+      ...list(job.how.map(inline), true),
+      ...contractor(page, job),
+    ],
+  };
+}
+
+/** The ranked list, and apart from it the jobs that close no way in. */
+export function composeJobs(page: Page): Block[] {
+  const { report, say } = page;
+  const also = report.alsoWorth.map((job) => card(page, job));
+  return [
+    heading(2, say('list')),
+    paragraph(say(report.jobs.length > 0 ? 'list.intro' : 'list.empty', { ways: report.waysIn.length })),
+    ...report.jobs.map((job) => card(page, job)),
+    ...(also.length > 0 ? [heading(2, say('also')), paragraph(say('also.intro')), ...also] : []),
+  ];
+}

@@ -1,0 +1,54 @@
+import { cleanText } from '../answers/reading/clean-text.ts';
+import { isOpen, type Step } from '../answers/path.ts';
+import type { Values } from '../wording/say.ts';
+import type { Material } from './material.ts';
+import type { Report } from './report.ts';
+
+function stepValues({ assessment }: Material, step: Step): Values {
+  const { group, member } = step;
+  if (group === undefined || member === undefined) return {};
+  const number = assessment.facts.members(group).indexOf(member) + 1;
+  return { member: { member: { group, key: member, number } } };
+}
+
+/** A few words for a question, with the member it is about: "distance to the roof (tree 2)". */
+function labelOf(material: Material, step: Step): string {
+  const values = stepValues(material, step);
+  const short = material.wording.text(`question/${step.question.id}/short`, values);
+  return step.member === undefined
+    ? short
+    : material.wording.text('report.about-member', { short, ...values });
+}
+
+/** All answers on the path as they would be read back, by stop. */
+export function answersRead(material: Material): Report['answersRead'] {
+  const { assessment, checklist, wording, sheet } = material;
+  return checklist.flow.stops.flatMap((stop) => {
+    const steps = assessment.path.steps.filter((step) => step.question.stop === stop.id);
+    const lines = steps.flatMap((step) => {
+      const answer = sheet[step.key];
+      if (!answer || isOpen(step, sheet)) return [];
+      const typed = step.question.kind === 'text' && answer.status === 'given';
+      const text = wording.value({ answer, question: step.question.id });
+      return [
+        { key: step.key, question: labelOf(material, step), answer: typed ? cleanText(text) : text, typed },
+      ];
+    });
+    return lines.length > 0 ? [{ stop: stop.id, lines }] : [];
+  });
+}
+
+/** What is not known, what it is worth to know, and how to look. */
+export function reportToFindOut(material: Material): Report['toFindOut'] {
+  const { wording } = material;
+  return material.toFindOut.map(({ key, step, why, sides, stake }) => ({
+    key,
+    stop: step.question.stop,
+    question: labelOf(material, step),
+    where: sides.length > 0 && sides.length < 4 ? wording.value({ sides }) : null,
+    how: wording.text(`question/${step.question.id}/look`, stepValues(material, step)),
+    why,
+    sides: [...sides],
+    stake,
+  }));
+}
