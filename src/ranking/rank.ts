@@ -57,8 +57,7 @@ export function rank(ordered: readonly Ordered[], chains: Chains): Ranked[] {
 }
 
 /** What a set of jobs takes off when nothing else is done. */
-export function takenOffBy(list: readonly Proposal[], chains: Chains): number {
-  const by = waysByElement(chains);
+export function takenOffBy(list: readonly Proposal[], chains: Chains, by = waysByElement(chains)): number {
   const progress = nothingDone(chains);
   return jobsOf(list).reduce((sum, job) => sum + doJob(chains, by, progress, job), 0);
 }
@@ -68,7 +67,15 @@ const overlapPart = 0.7;
 /** Overlaps are named among this many groups at the top of the list: below, they matter to nobody. */
 const overlapAmong = 12;
 
-function overlaps(groups: readonly Omit<RankedGroup, 'eitherOf' | 'rank'>[], chains: Chains): number[][] {
+type Joined = Omit<RankedGroup, 'eitherOf' | 'rank'>;
+
+/** Groups that lessen no way in together cannot overlap. */
+function touchSame(one: Joined, other: Joined): boolean {
+  const ways = new Set(one.jobs.flatMap((job) => job.lessens));
+  return other.jobs.some((job) => job.lessens.some((way) => ways.has(way)));
+}
+
+function overlaps(groups: readonly Joined[], chains: Chains, by: readonly (readonly number[])[]): number[][] {
   const either: number[][] = groups.map(() => []);
   const top = Math.min(groups.length, overlapAmong);
   for (let one = 0; one < top; one++) {
@@ -77,11 +84,9 @@ function overlaps(groups: readonly Omit<RankedGroup, 'eitherOf' | 'rank'>[], cha
       const b = groups[other];
       if (!a || !b) continue;
       const smaller = Math.min(a.alone, b.alone);
-      const together = takenOffBy(
-        [...a.jobs, ...b.jobs].map((job) => job.proposal),
-        chains,
-      );
-      if (smaller <= epsilon || a.alone + b.alone - together < overlapPart * smaller) continue;
+      if (smaller <= epsilon || !touchSame(a, b)) continue;
+      const both = [...a.jobs, ...b.jobs].map((job) => job.proposal);
+      if (a.alone + b.alone - takenOffBy(both, chains, by) < overlapPart * smaller) continue;
       either[one]?.push(other + 1);
       either[other]?.push(one + 1);
     }
@@ -91,6 +96,7 @@ function overlaps(groups: readonly Omit<RankedGroup, 'eitherOf' | 'rank'>[], cha
 
 /** Joins jobs that are shown together, in the order of what they take off together. */
 export function groupForDisplay(ranked: readonly Ranked[], chains: Chains): RankedGroup[] {
+  const by = waysByElement(chains);
   const groups = new Map<string, Ranked[]>();
   for (const job of ranked) {
     const { action } = job.proposal;
@@ -104,10 +110,11 @@ export function groupForDisplay(ranked: readonly Ranked[], chains: Chains): Rank
     alone: takenOffBy(
       jobs.map((job) => job.proposal),
       chains,
+      by,
     ),
   }));
   joined.sort(byShare);
-  const either = overlaps(joined, chains);
+  const either = overlaps(joined, chains, by);
   return joined.map(({ id: _, ...group }, position) => ({
     ...group,
     rank: position + 1,
