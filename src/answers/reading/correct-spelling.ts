@@ -9,6 +9,10 @@ function slipsAllowed(length: number): number {
   return length <= 5 ? 1 : length <= 8 ? 2 : 3;
 }
 
+/** One of the first two letters is nearly always right; looking at them first saves most of the comparing. */
+const startsAlike = (word: string, other: string): boolean =>
+  word[0] === other[0] || word[1] === other[1] || word[0] === other[1] || word[1] === other[0];
+
 /** The known words nearest to a misspelt one, all that are equally near. */
 export function nearestWords(word: string, known: readonly string[]): readonly string[] {
   let limit = slipsAllowed(word.length);
@@ -17,7 +21,7 @@ export function nearestWords(word: string, known: readonly string[]): readonly s
   for (const candidate of known) {
     // A short word is not reached from a longer one by dropping letters: "tree" is no slip for "three".
     const most = Math.min(limit, Math.max(1, slipsAllowed(candidate.length)));
-    if (Math.abs(candidate.length - word.length) > most) continue;
+    if (Math.abs(candidate.length - word.length) > most || !startsAlike(word, candidate)) continue;
     const distance = editDistance(word, candidate, most);
     if (distance > most) continue;
     if (distance < limit) {
@@ -45,20 +49,18 @@ const optionsOf = (words: readonly string[], prepared: PreparedQuestion): string
 export function correctSpelling(
   tokens: readonly Token[],
   prepared: PreparedQuestion,
-  only?: (word: string) => boolean,
 ): Corrections | undefined {
   const misspelt = new Set<Token>();
   const loose = new Map<Token, readonly string[]>();
-  const words = only === undefined ? prepared.spelling : prepared.spelling.filter(only);
   const corrected = tokens.map((token) => {
     if (token.kind !== 'word' || token.text.length < 3) return token;
     if (prepared.known.has(token.stem) || numberWords.has(token.text)) return token;
-    const cut = only === undefined ? optionsOf(startedBy(token.stem, prepared.hints.keys()), prepared) : [];
+    const cut = optionsOf(startedBy(token.stem, prepared.hints.keys()), prepared);
     if (cut.length > 0) {
       loose.set(token, cut);
       return token;
     }
-    const near = nearestWords(token.stem, words);
+    const near = nearestWords(token.stem, prepared.spelling);
     const [word] = near;
     if (word === undefined) return token;
     const ids = optionsOf(near, prepared);
@@ -72,4 +74,16 @@ export function correctSpelling(
     return right;
   });
   return misspelt.size === 0 && loose.size === 0 ? undefined : { tokens: corrected, misspelt, loose };
+}
+
+/** Whether a word is a misspelt side: it must not be taken for a side that was not named. */
+export function misspellsSide(tokens: readonly Token[], prepared: PreparedQuestion): boolean {
+  return tokens.some(
+    (token) =>
+      token.kind === 'word' &&
+      token.text.length > 3 &&
+      !prepared.known.has(token.stem) &&
+      !numberWords.has(token.text) &&
+      nearestWords(token.stem, prepared.sideSpelling).length > 0,
+  );
 }

@@ -30,6 +30,8 @@ export interface PreparedQuestion {
   readonly known: ReadonlySet<string>;
   /** Words to which a misspelt one may be put right. */
   readonly spelling: readonly string[];
+  /** The words of sides among them, where sides are wanted. */
+  readonly sideSpelling: readonly string[];
   readonly sideful: boolean;
 }
 
@@ -107,6 +109,9 @@ function joiningPhrases(words: Words, talk: TalkWords): Phrase[] {
   ];
 }
 
+const sideWords = (words: Words): string[] =>
+  [...new Set(Object.values(words.sides).flat().flatMap(stemsOf))].filter((word) => word.length > 3);
+
 /** Where two options share a phrase, it names both. */
 function joinMeanings(first: Meaning, second: Meaning): Meaning {
   if (first.role !== 'option' || second.role !== 'option') return first;
@@ -146,6 +151,7 @@ function prepare(question: Question, words: Words): PreparedQuestion {
     hints,
     known: new Set(phrases.flatMap(([phrase]) => stemsOf(phrase))),
     spelling: [...new Set([...hints.keys(), ...answerWords])].filter((word) => !common.has(word)),
+    sideSpelling: sideful ? sideWords(words).filter((word) => !common.has(word)) : [],
     sideful,
   };
 }

@@ -71,11 +71,6 @@ function readMarks(
   return asReading(read, prepared);
 }
 
-const isSideWord = (context: ReadingContext) => {
-  const words = new Set(Object.values(context.words.sides).flat());
-  return (word: string) => words.has(word);
-};
-
 const merged = (message: Message, corrections: Corrections): Message => {
   let lower = message.lower;
   const changed = corrections.tokens.filter((token) => corrections.misspelt.has(token));
@@ -111,16 +106,6 @@ export function readCorrected(
     ...read,
     reading: { ...read.reading, note: { ...read.reading.note, guessed: 'from misspelling' } },
   };
-}
-
-/** A misspelt side must not be taken for a side that was not named. */
-export function misspellsSide(
-  message: Message,
-  prepared: PreparedQuestion,
-  context: ReadingContext,
-): boolean {
-  if (!prepared.sideful) return false;
-  return correctSpelling(message.tokens, prepared, isSideWord(context)) !== undefined;
 }
 
 /** Whether the whole message is one phrase that the question knows: an option, a side, yes, not sure. */

@@ -1,6 +1,7 @@
 import { cleanText } from './clean-text.ts';
+import { misspellsSide } from './correct-spelling.ts';
 import { type PreparedQuestion, prepareQuestion } from './prepare-question.ts';
-import { isOnePhrase, type Message, misspellsSide, readAsTyped, readCorrected } from './read-answer.ts';
+import { isOnePhrase, type Message, readAsTyped, readCorrected } from './read-answer.ts';
 import { guessCommand, readCommand, readStopName, readTarget } from './read-command.ts';
 import { type Danger, findDanger } from './read-emergency.ts';
 import { readText } from './read-text.ts';
@@ -46,7 +47,7 @@ function readForQuestion(message: Message, prepared: PreparedQuestion, context: 
       ? (command ?? readText(message, prepared))
       : target;
   }
-  const misspelt = misspellsSide(message, prepared, context);
+  const misspelt = misspellsSide(message.tokens, prepared);
   const corrected = misspelt ? readCorrected(message, prepared, context) : undefined;
   const typed = readAsTyped(message, prepared, context);
   if (typed.reading.kind === 'answer' && isOnePhrase(message, prepared)) return typed.reading;

@@ -25,7 +25,7 @@ export interface ReadingContext {
   readonly before?: Answer;
 }
 
-export type Command = 'back' | 'help' | 'why' | 'pause' | 'where' | 'startOver' | 'finish' | 'stop';
+export type Command = 'back' | 'help' | 'why' | 'pause' | 'where' | 'startOver' | 'finish' | 'stop' | 'forget';
 
 /** What a reader should be told about how an answer was taken. */
 export interface ReadingNote {
