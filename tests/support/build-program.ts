@@ -1,6 +1,4 @@
-import { createHash } from 'node:crypto';
 import { mkdirSync, renameSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
@@ -19,13 +17,19 @@ export async function buildProgram(entry: string): Promise<string> {
     jsx: 'automatic',
     logLevel: 'error',
     outdir: folder,
-    splitting: false,
+    entryNames: '[name]-[hash]',
+    chunkNames: '[name]-[hash]',
+    outExtension: { '.js': '.mjs' },
+    // Without it, packages of a module that is loaded later would be loaded at the start.
+    splitting: true,
   });
-  const text = outputFiles[0]?.text ?? '';
-  const file = join(folder, `${createHash('sha256').update(text).digest('hex').slice(0, 16)}.mjs`);
   mkdirSync(folder, { recursive: true });
-  // Another worker may build the same program: it appears whole or not at all.
-  writeFileSync(`${file}.${process.pid}`, text);
-  renameSync(`${file}.${process.pid}`, file);
-  return file;
+  for (const { path, text } of outputFiles) {
+    // Another worker may build the same program: it appears whole or not at all.
+    writeFileSync(`${path}.${process.pid}`, text);
+    renameSync(`${path}.${process.pid}`, path);
+  }
+  const [program] = outputFiles;
+  if (!program) throw new Error(`nothing was built from ${entry}`);
+  return program.path;
 }
