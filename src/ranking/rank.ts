@@ -122,16 +122,16 @@ export function groupForDisplay(ranked: readonly Ranked[], chains: Chains): Rank
   }));
 }
 
-/** The best first hour: hand jobs in the order of doing while their usual hours fit. */
+/** The best first hour: hand jobs in the order of doing while the time that a quick worker needs still fits. */
 export function firstHour(ranked: readonly Ranked[], hours = 1): Ranked[] {
   let left = hours;
   return [...ranked]
     .filter((one) => one.proposal.lane === laneOrder[0] && one.share > epsilon)
     .sort((a, b) => a.turn - b.turn)
     .filter((one) => {
-      const usual = (one.proposal.action.hours.low + one.proposal.action.hours.high) / 2;
-      if (usual > left + epsilon) return false;
-      left -= usual;
+      const { low } = one.proposal.action.hours;
+      if (low > left + epsilon) return false;
+      left -= low;
       return true;
     });
 }
