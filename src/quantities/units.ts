@@ -43,10 +43,13 @@ export const metresPerSecond = (value: number): MetresPerSecond => value as Metr
 /** Marks a plain number that is already in pascals. */
 export const pascals = (value: number): Pascals => value as Pascals;
 
-/** Converts a value in any listed unit to the base unit of its dimension. */
+/**
+ * Converts a value in any listed unit to the base unit of its dimension, to 15 digits, so that 3 in and a quarter of a
+ * foot are the same number.
+ */
 export function toBase(value: number, unit: UnitId): number {
   const { factor, offset } = CONVERSIONS[unit];
-  return (value + offset) * factor;
+  return Number(((value + offset) * factor).toPrecision(15));
 }
 
 /** Converts a value in the base unit of a dimension to any listed unit of that dimension. */

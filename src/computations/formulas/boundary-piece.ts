@@ -46,7 +46,7 @@ export function outwardNormal(piece: Piece): Point {
 export const pieceLength = (piece: Piece): number =>
   piece.type === 'arc'
     ? piece.radius * piece.sweep
-    : Math.hypot(piece.to.x - piece.from.x, piece.to.y - piece.from.y);
+    : Math.sqrt((piece.to.x - piece.from.x) ** 2 + (piece.to.y - piece.from.y) ** 2);
 
 /** Area swept by a piece as seen from an origin; summed over a closed boundary it is the area (Green's theorem). */
 export function sweptArea(piece: Piece, origin: Point): number {
@@ -61,3 +61,32 @@ export function sweptArea(piece: Piece, origin: Point): number {
   const lever = x * (Math.sin(end) - Math.sin(start)) - y * (Math.cos(end) - Math.cos(start));
   return (radius * radius * sweep + radius * lever) / 2;
 }
+
+/** An upright rectangle that holds a piece; for an arc, the one round its whole circle. */
+export type PieceBox = {
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
+};
+
+/** Box of a piece, wide enough that pieces which touch have boxes that overlap. */
+export function boxOf(piece: Piece): PieceBox {
+  const margin = 1e-6;
+  if (piece.type === 'arc') {
+    const reach = piece.radius + margin;
+    const { x, y } = piece.centre;
+    return { left: x - reach, right: x + reach, low: y - reach, high: y + reach };
+  }
+  const { from, to } = piece;
+  return {
+    left: Math.min(from.x, to.x) - margin,
+    right: Math.max(from.x, to.x) + margin,
+    low: Math.min(from.y, to.y) - margin,
+    high: Math.max(from.y, to.y) + margin,
+  };
+}
+
+/** True for boxes that overlap. */
+export const boxesMeet = (one: PieceBox, other: PieceBox): boolean =>
+  one.left <= other.right && other.left <= one.right && one.low <= other.high && other.low <= one.high;

@@ -1,5 +1,14 @@
 import type { Metres } from '../../quantities/index.ts';
-import { cutPiece, outwardNormal, type Piece, pieceLength, pointAt } from './boundary-piece.ts';
+import {
+  boxesMeet,
+  boxOf,
+  cutPiece,
+  outwardNormal,
+  type Piece,
+  type PieceBox,
+  pieceLength,
+  pointAt,
+} from './boundary-piece.ts';
 import { cutsBy } from './cross-pieces.ts';
 import { counterclockwise, type Outline, type Point, type Polygon } from './outline.ts';
 import { signedDistance } from './signed-distance.ts';
@@ -30,16 +39,29 @@ function rawPieces(polygon: Polygon, distance: number): readonly Piece[] {
   return pieces;
 }
 
+/** Pieces with their boxes, to cut others by. */
+export type Cutters = readonly { readonly piece: Piece; readonly box: PieceBox }[];
+
+/** Makes pieces ready to cut others by. */
+export const cuttersOf = (pieces: readonly Piece[]): Cutters =>
+  pieces.map((piece) => ({ piece, box: boxOf(piece) }));
+
 /** Cuts a piece wherever another may cross it and leaves out slivers. */
-export function cutByAll(piece: Piece, others: readonly Piece[]): readonly Piece[] {
-  const cuts = others.flatMap((other) => (other === piece ? [] : cutsBy(piece, other)));
-  const parts = [0, ...cuts.sort((a, b) => a - b), 1];
+export function cutByAll(piece: Piece, others: Cutters): readonly Piece[] {
+  const box = boxOf(piece);
+  const parts = [0, 1];
+  for (const other of others) {
+    if (other.piece !== piece && boxesMeet(box, other.box)) parts.push(...cutsBy(piece, other.piece));
+  }
+  if (parts.length === 2) return [piece];
+  parts.sort((a, b) => a - b);
   const length = pieceLength(piece);
-  return parts
-    .slice(1)
-    .map((to, index): readonly [number, number] => [parts[index] ?? 0, to])
-    .filter(([from, to]) => (to - from) * length > 1e-12)
-    .map(([from, to]) => cutPiece(piece, from, to));
+  const cut: Piece[] = [];
+  for (let index = 1; index < parts.length; index += 1) {
+    const [from, to] = [parts[index - 1] ?? 0, parts[index] ?? 1];
+    if ((to - from) * length > 1e-12) cut.push(cutPiece(piece, from, to));
+  }
+  return cut;
 }
 
 /** True where another polygon's boundary runs along a piece in the same direction: one of the two is enough. */
@@ -51,6 +73,15 @@ function runsAlong(piece: Piece, middle: Point, other: Polygon, distance: number
   return signedDistance(outer, other) > distance && signedDistance(inner, other) < distance;
 }
 
+/** True for a polygon whose corners, counterclockwise, all point out. */
+function isConvex(polygon: Polygon): boolean {
+  return polygon.every((corner, index) => {
+    const before = polygon[(index + polygon.length - 1) % polygon.length] as Point;
+    const after = polygon[(index + 1) % polygon.length] as Point;
+    return (corner.x - before.x) * (after.y - corner.y) - (corner.y - before.y) * (after.x - corner.x) >= 0;
+  });
+}
+
 /**
  * Boundary of the ground within a distance of an outline, exact for sides and arcs, convex or not, with courtyards
  * as inner boundaries: of all moved sides and arcs, what lies nearer to no part of the outline. Own method.
@@ -58,16 +89,17 @@ function runsAlong(piece: Piece, middle: Point, other: Polygon, distance: number
 export function offsetBoundary(outline: Outline, distance: Metres): readonly Piece[] {
   const polygons = outline.map(counterclockwise);
   const raw = polygons.map((polygon) => rawPieces(polygon, distance));
-  const all = raw.flat();
+  const [only] = polygons;
+  if (polygons.length === 1 && only !== undefined && isConvex(only)) return raw.flat();
+  const cutters = cuttersOf(raw.flat());
+  const stays = (piece: Piece, owner: number): boolean => {
+    const middle = pointAt(piece, 0.5);
+    return polygons.every((polygon, index) => {
+      if (signedDistance(middle, polygon) < distance - TOUCH) return false;
+      return index >= owner || !runsAlong(piece, middle, polygon, distance);
+    });
+  };
   return raw.flatMap((pieces, owner) =>
-    pieces
-      .flatMap((piece) => cutByAll(piece, all))
-      .filter((piece) => {
-        const middle = pointAt(piece, 0.5);
-        return polygons.every((polygon, index) => {
-          if (signedDistance(middle, polygon) < distance - TOUCH) return false;
-          return index >= owner || !runsAlong(piece, middle, polygon, distance);
-        });
-      }),
+    pieces.flatMap((piece) => cutByAll(piece, cutters)).filter((piece) => stays(piece, owner)),
   );
 }

@@ -1,25 +1,24 @@
 import type { Outline, Point, Polygon } from './outline.ts';
 
-function distanceToSide(point: Point, from: Point, to: Point): number {
-  const dx = to.x - from.x;
-  const dy = to.y - from.y;
-  const part = ((point.x - from.x) * dx + (point.y - from.y) * dy) / (dx * dx + dy * dy);
-  const held = Math.min(1, Math.max(0, part));
-  return Math.hypot(point.x - from.x - dx * held, point.y - from.y - dy * held);
-}
-
 /** Distance of a point from a polygon: above zero outside, below zero inside. */
 export function signedDistance(point: Point, polygon: Polygon): number {
-  let nearest = Number.POSITIVE_INFINITY;
+  let nearestSquare = Number.POSITIVE_INFINITY;
   let inside = false;
-  for (let index = 0; index < polygon.length; index += 1) {
-    const from = polygon[index] as Point;
-    const to = polygon[(index + 1) % polygon.length] as Point;
-    nearest = Math.min(nearest, distanceToSide(point, from, to));
+  let from = polygon[polygon.length - 1] as Point;
+  for (const to of polygon) {
+    const dx = to.x - from.x;
+    const dy = to.y - from.y;
+    const px = point.x - from.x;
+    const py = point.y - from.y;
+    const part = Math.min(1, Math.max(0, (px * dx + py * dy) / (dx * dx + dy * dy)));
+    const awayX = px - dx * part;
+    const awayY = py - dy * part;
+    nearestSquare = Math.min(nearestSquare, awayX * awayX + awayY * awayY);
     const spans = from.y > point.y !== to.y > point.y;
-    if (spans && point.x < ((to.x - from.x) * (point.y - from.y)) / (to.y - from.y) + from.x)
-      inside = !inside;
+    if (spans && px < (dx * py) / dy) inside = !inside;
+    from = to;
   }
+  const nearest = Math.sqrt(nearestSquare);
   return inside ? -nearest : nearest;
 }
 

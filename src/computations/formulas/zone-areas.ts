@@ -1,6 +1,6 @@
 import { type Metres, metres, type SquareMetres, squareMetres } from '../../quantities/index.ts';
 import { type Piece, pointAt, sweptArea } from './boundary-piece.ts';
-import { cutByAll, offsetBoundary } from './offset-boundary.ts';
+import { type Cutters, cutByAll, cuttersOf, offsetBoundary } from './offset-boundary.ts';
 import { bounds, type Outline, type Point, type Side } from './outline.ts';
 import { distanceToOutline } from './signed-distance.ts';
 
@@ -26,17 +26,25 @@ export function bandAreas(outline: Outline, distances: readonly Metres[]): reado
 /** A straight line on the ground; `out` points away from what is kept in. */
 export type Edge = { readonly at: Point; readonly out: Point };
 
-function beyond(piece: Piece, { at, out }: Edge): readonly Piece[] {
+function lineAlong({ at, out }: Edge): Cutters {
   const span = 1e5;
   const line: Piece = {
     type: 'line',
     from: { x: at.x - out.y * span, y: at.y + out.x * span },
     to: { x: at.x + out.y * span, y: at.y - out.x * span },
   };
-  return cutByAll(piece, [line]).filter((part) => {
-    const middle = pointAt(part, 0.5);
-    return (middle.x - at.x) * out.x + (middle.y - at.y) * out.y > 0;
-  });
+  return cuttersOf([line]);
+}
+
+function beyond(pieces: readonly Piece[], edge: Edge): readonly Piece[] {
+  const { at, out } = edge;
+  const line = lineAlong(edge);
+  return pieces
+    .flatMap((piece) => cutByAll(piece, line))
+    .filter((part) => {
+      const middle = pointAt(part, 0.5);
+      return (middle.x - at.x) * out.x + (middle.y - at.y) * out.y > 0;
+    });
 }
 
 const OUT: Readonly<Record<Side, Point>> = {
@@ -68,8 +76,12 @@ function lotCorner(box: ReturnType<typeof bounds>, lot: LotDistances): Readonly<
  * Area of the ground within a distance of an outline that lies beyond straight lot lines parallel to the sides of
  * the house. Own method: the boundary is cut at the lines and seen from a point on them. Range: lot distances >= 0.
  */
-export function areaBeyondLot(outline: Outline, distance: Metres, lot: LotDistances): BeyondLot {
-  const boundary = offsetBoundary(outline, distance);
+export function areaBeyondLot(
+  outline: Outline,
+  distance: Metres,
+  lot: LotDistances,
+  boundary: readonly Piece[] = offsetBoundary(outline, distance),
+): BeyondLot {
   const line = lotCorner(bounds(outline), lot);
   const edge = (side: Side): Edge => ({
     at: {
@@ -79,15 +91,10 @@ export function areaBeyondLot(outline: Outline, distance: Metres, lot: LotDistan
     out: OUT[side],
   });
   const past = (side: Side): readonly Piece[] =>
-    lot[side] === undefined ? [] : boundary.flatMap((piece) => beyond(piece, edge(side)));
+    lot[side] === undefined ? [] : beyond(boundary, edge(side));
   const alone = (side: Side): SquareMetres => areaInside(past(side), edge(side).at);
   const corner = (end: 'front' | 'back', hand: 'left' | 'right'): number =>
-    lot[hand] === undefined
-      ? 0
-      : areaInside(
-          past(end).flatMap((piece) => beyond(piece, edge(hand))),
-          { x: line[hand], y: line[end] },
-        );
+    lot[hand] === undefined ? 0 : areaInside(beyond(past(end), edge(hand)), { x: line[hand], y: line[end] });
   const bySide = { front: alone('front'), left: alone('left'), back: alone('back'), right: alone('right') };
   const twice =
     corner('front', 'left') + corner('front', 'right') + corner('back', 'left') + corner('back', 'right');
@@ -101,10 +108,13 @@ export function overlapArea(
 ): SquareMetres {
   const first = offsetBoundary(ours.outline, ours.distance);
   const second = offsetBoundary(theirs.outline, theirs.distance);
-  const inside = (pieces: readonly Piece[], cutters: readonly Piece[], other: typeof ours, slack: number) =>
+  const inside = (pieces: readonly Piece[], cutters: Cutters, other: typeof ours, slack: number) =>
     pieces
       .flatMap((piece) => cutByAll(piece, cutters))
       .filter((piece) => distanceToOutline(pointAt(piece, 0.5), other.outline) < other.distance + slack);
   // The slack keeps one of two boundaries that run together, not both.
-  return areaInside([...inside(first, second, theirs, 1e-9), ...inside(second, first, ours, -1e-9)]);
+  return areaInside([
+    ...inside(first, cuttersOf(second), theirs, 1e-9),
+    ...inside(second, cuttersOf(first), ours, -1e-9),
+  ]);
 }

@@ -10,6 +10,8 @@ export type HeatCriterion = {
   readonly status: Status;
   /** A threshold to compare with; false for an observation that names no threshold. */
   readonly threshold: boolean;
+  /** How long the heat must last to do it. */
+  readonly exposure: 'short' | 'long';
 };
 
 /**
@@ -24,6 +26,7 @@ export const HEAT_CRITERIA = {
     source: 'bre-187',
     status: 'read',
     threshold: true,
+    exposure: 'short',
   },
   'wood-long': {
     id: 'wood-long',
@@ -32,6 +35,7 @@ export const HEAT_CRITERIA = {
     source: 'babrauskas-2001',
     status: 'read',
     threshold: true,
+    exposure: 'long',
   },
   'single-crack': {
     id: 'single-crack',
@@ -40,6 +44,7 @@ export const HEAT_CRITERIA = {
     source: 'glazing-crack-memory',
     status: 'memory',
     threshold: true,
+    exposure: 'short',
   },
   'single-fall': {
     id: 'single-fall',
@@ -48,6 +53,7 @@ export const HEAT_CRITERIA = {
     source: 'glazing-crack-memory',
     status: 'memory',
     threshold: true,
+    exposure: 'short',
   },
   'double-fall': {
     id: 'double-fall',
@@ -56,6 +62,7 @@ export const HEAT_CRITERIA = {
     source: 'glazing-crack-memory',
     status: 'memory',
     threshold: true,
+    exposure: 'short',
   },
   'tempered-tested': {
     id: 'tempered-tested',
@@ -64,6 +71,7 @@ export const HEAT_CRITERIA = {
     source: 'mowrer-1998',
     status: 'read',
     threshold: false,
+    exposure: 'short',
   },
 } as const satisfies Record<string, HeatCriterion>;
 

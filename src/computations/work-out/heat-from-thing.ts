@@ -34,13 +34,19 @@ type Judged = {
 };
 
 /** Compares a heat with one criterion; a distance comes only from a threshold that was read. */
-function judge(criterion: HeatCriterion, flux: number, face: RadiatingFace): Judged | Outside {
+function judge(
+  criterion: HeatCriterion,
+  flux: number,
+  face: RadiatingFace,
+  lasting: boolean,
+): Judged | Outside {
   const ratio = fractionValue(
     `ratio-${criterion.id}`,
     `heat received, as part of: ${criterion.label}`,
     flux / criterion.flux,
   );
   if (!criterion.threshold) return { values: [ratio], keep: [], notes: ['tested-no-threshold'] };
+  if (criterion.exposure === 'long' && !lasting) return { values: [ratio], keep: [], notes: ['flares-only'] };
   if (criterion.status !== 'read') return { values: [ratio], keep: [], notes: ['threshold-from-memory'] };
   return whenCovered(
     [distanceBelow(midFlame(face), criterion.flux, NEAREST, FARTHEST)],
@@ -81,7 +87,7 @@ function heatOn(values: Values): Worked | Outside {
   const up = metres(values.maybe('receiverHeight') ?? face.height / 2);
   return whenCovered([heatFromFace(face, distance, up)], (flux): Worked | Outside => {
     const criteria = receiver.criteria.map((id: CriterionId): HeatCriterion => HEAT_CRITERIA[id]);
-    const judged = criteria.map((criterion) => judge(criterion, flux, face));
+    const judged = criteria.map((criterion) => judge(criterion, flux, face, thing.lasting));
     const refusal = judged.find(isOutside);
     if (refusal !== undefined) return refusal;
     const sound = judged.filter((result): result is Judged => !isOutside(result));
@@ -104,6 +110,7 @@ function heatOn(values: Values): Worked | Outside {
           'still-air',
           'stricter-wins',
           ...(values.maybe('receiverHeight') === undefined ? (['receiver-mid-flame'] as const) : []),
+          ...(thing.id === 'fence' ? (['fence-in-part'] as const) : []),
           ...sound.flatMap((result) => result.notes),
         ]),
       ],

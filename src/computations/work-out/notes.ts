@@ -13,6 +13,8 @@ export const NOTES = {
   'never-safe-distance': 'This is an estimate to compare with, never a safe distance.',
   'threshold-from-memory': 'The threshold is from memory, so no distance is worked out from it.',
   'tested-no-threshold': 'The glass was tested to this heat and did not break; that is no limit.',
+  'flares-only': 'It flares and is over soon: the threshold for long heat is for comparison only.',
+  'fence-in-part': 'A clean fence by itself burns a few feet at a time: give the part that burns at once.',
   'stricter-wins': 'The longest of the worked out, customary and code distances is the one to keep.',
   'still-air': 'Still air: wind leans flames towards the house and lengthens their reach.',
   'receiver-mid-flame': 'The weak spot is taken opposite the middle of the flame, where it is hottest.',

@@ -1,8 +1,10 @@
 import { type Metres, metres } from '../../quantities/index.ts';
+import type { Piece } from '../formulas/boundary-piece.ts';
+import { offsetBoundary } from '../formulas/offset-boundary.ts';
 import { type Outline, polygonArea, type Side } from '../formulas/outline.ts';
 import { attachRectangle } from '../formulas/outline-shapes.ts';
 import { type Outside, outside } from '../formulas/outside.ts';
-import { areaBeyondLot, type LotDistances, offsetArea, overlapArea } from '../formulas/zone-areas.ts';
+import { areaBeyondLot, areaInside, type LotDistances, overlapArea } from '../formulas/zone-areas.ts';
 import { ZONE_EDGES } from '../tables/zone-bands.ts';
 import type { Computation, ResultValue } from './computation.ts';
 import { defineComputation, type Values, type Worked } from './define-computation.ts';
@@ -42,8 +44,9 @@ function beyondValues(
   outline: Outline,
   distances: readonly Metres[],
   lot: LotDistances,
+  boundaries: readonly (readonly Piece[])[],
 ): readonly ResultValue[] {
-  const beyond = distances.map((distance) => areaBeyondLot(outline, distance, lot));
+  const beyond = distances.map((distance, index) => areaBeyondLot(outline, distance, lot, boundaries[index]));
   const sides = SIDES.filter((side) => lot[side] !== undefined).flatMap((side) =>
     differences([0, ...beyond.map(({ bySide }) => bySide[side])]).map((value, index) =>
       areaValue(
@@ -78,7 +81,8 @@ const zoneAreas = defineComputation({
     if ('kind' in distances) return distances;
     const outline = values.outline('outline');
     const lot = lotOf(values);
-    const areas = [metres(0), ...distances].map((distance) => offsetArea(outline, distance));
+    const boundaries = [metres(0), ...distances].map((distance) => offsetBoundary(outline, distance));
+    const areas = boundaries.map((boundary) => areaInside(boundary));
     const bands = differences(areas).map((value, index) =>
       areaValue(`${BANDS[index]}`, `area of the ${BANDS[index]} band`, value),
     );
@@ -90,7 +94,7 @@ const zoneAreas = defineComputation({
       values: [
         areaValue('footprint', 'area of the house with what is attached', areas[0] ?? 0),
         ...bands,
-        ...(known ? beyondValues(outline, distances, lot) : []),
+        ...(known ? beyondValues(outline, distances, lot, boundaries.slice(1)) : []),
       ],
       sources: ['steiner-formula', 'trade-practice'],
       notes,
