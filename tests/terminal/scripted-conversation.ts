@@ -112,3 +112,28 @@ export const scriptedPhrase: Phrase = (id, values = {}) => {
   if (text === undefined) throw new Error(`no phrase ${id}`);
   return text.replaceAll(/\{(\w+)\}/gu, (_, name: string) => String(values[name]));
 };
+
+const materials = [
+  'Composition shingle, the usual flat or layered asphalt kind',
+  'Clay or concrete tile',
+  'Metal panels or metal shingles',
+  'Wood shake or wood shingle',
+  'Something else, or several kinds next to each other on different parts of the roof',
+  'Slate',
+  'Built-up roof with gravel, nearly flat',
+  'Solar shingles',
+  'Not sure (it cannot be seen from the ground)',
+];
+
+/** 50 long questions: single choice, several, and free text in turn. */
+export const longScript: Script = {
+  questions: Array.from({ length: 50 }, (_, n) => ({
+    question:
+      `Question ${n + 1}: stand back, across the street or at the far end of the yard, where you can see all of it, ` +
+      'and say what it is covered with; where parts differ, take the one that would catch fire most easily.',
+    choices: n % 3 === 2 ? [] : materials,
+    several: n % 3 === 1,
+    hint: 'A number, a letter, or your own words. "Not sure" and "skip" are fine too.',
+  })),
+  report: `THE LIST\n${Array.from({ length: 30 }, (_, n) => `  ${n + 1}. Do job ${n + 1}`).join('\n')}`,
+};
