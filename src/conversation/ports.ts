@@ -8,6 +8,20 @@ export interface TurnToKeep {
   readonly expected: number | 'new';
   /** The channel's own id of the message, with the reply that a retry gets again. */
   readonly message?: { readonly channel: string; readonly id: string; readonly reply: Reply };
+  /** Everything kept of the walk goes, as by `remove`; only the reply to this message stays, without the walk's id. */
+  readonly erase?: true;
+  /** To be told to another system: kept with the turn, delivered later. */
+  readonly announce?: Announcement;
+}
+
+/** That a walk was finished. */
+export interface Announcement {
+  /** The same for every attempt, so that the receiver can tell a repetition. */
+  readonly id: string;
+  readonly walk: WalkId;
+  readonly revision: number;
+  /** ISO 8601, UTC. */
+  readonly at: string;
 }
 
 /** A line of the list of walks. */
@@ -35,6 +49,48 @@ export interface WalkStore {
   readonly list: () => Promise<readonly WalkSummary[]>;
   readonly remove: (id: WalkId) => Promise<boolean>;
   readonly close: () => Promise<void>;
+}
+
+/** An announcement on its way. */
+export interface Delivery extends Announcement {
+  readonly state: 'waiting' | 'sent' | 'dead';
+  readonly attempts: number;
+  /** When it is to be tried next; ISO 8601, UTC. */
+  readonly dueAt: string;
+  /** Why the last attempt failed. */
+  readonly problem?: string;
+}
+
+/** What came of an attempt to deliver. */
+export type DeliveryOutcome =
+  | { readonly state: 'sent' }
+  | { readonly state: 'waiting'; readonly dueAt: string; readonly problem: string }
+  | { readonly state: 'dead'; readonly problem: string };
+
+/** The outbox. Not its business: sending, how often to try, when to give up. */
+export interface DeliveryStore {
+  /** Waiting and due, the longest due first. */
+  readonly due: (now: string, limit: number) => Promise<readonly Delivery[]>;
+  /** Takes a due delivery until a moment, so that no other process sends it meanwhile; `false`: another was faster. */
+  readonly claim: (delivery: Delivery, until: string) => Promise<boolean>;
+  /** Counts the attempt and notes what came of it. */
+  readonly settle: (id: string, outcome: DeliveryOutcome) => Promise<void>;
+  /** Newest first. */
+  readonly list: (state: Delivery['state'], limit: number) => Promise<readonly Delivery[]>;
+  /** Puts a dead delivery back to wait, with its attempts forgotten; `false`: there is no such dead one. */
+  readonly resend: (id: string, now: string) => Promise<boolean>;
+}
+
+/** A store behind a server: walks, the outbox, and what is needed to run for years. */
+export interface ServerStore extends WalkStore {
+  readonly deliveries: DeliveryStore;
+  /**
+   * Removes walks that nobody changed since `walksBefore`, and replies and sent deliveries from before
+   * `messagesBefore`; gives the number of walks removed.
+   */
+  readonly sweep: (limits: { walksBefore?: string; messagesBefore?: string }) => Promise<number>;
+  /** Rejects when the store cannot be used. */
+  readonly ping: () => Promise<void>;
 }
 
 /** The time, from outside. */

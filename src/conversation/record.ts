@@ -7,6 +7,7 @@ export type WalkId = string & { readonly walkId: unique symbol };
 /** What a short question to the person waits for, besides the question of the walk. */
 export type Pending =
   | { readonly kind: 'startOver' }
+  | { readonly kind: 'forget' }
   | { readonly kind: 'emergency'; readonly matched: string }
   | { readonly kind: 'safe' };
 
@@ -27,6 +28,8 @@ export interface WalkRecord {
   readonly language: string;
   /** Chosen by command; otherwise the answers and the place decide. */
   readonly units?: UnitSystem;
+  /** The person said the carrier's word for no more messages: nothing but an order to leave is said until they ask. */
+  readonly silent?: true;
   readonly sheet: AnswerSheet;
   readonly cursor: Cursor;
   /** Counts up with each change; a store saves only over the revision it was loaded with. */

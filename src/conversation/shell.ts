@@ -1,6 +1,6 @@
 import type { Message, Reply } from './message.ts';
 import { newWalk } from './new-walk.ts';
-import type { Clock, WalkStore } from './ports.ts';
+import type { Announcement, Clock, WalkStore } from './ports.ts';
 import type { Programme } from './programme.ts';
 import type { WalkId, WalkRecord } from './record.ts';
 import { takeTurn } from './turn.ts';
@@ -10,6 +10,8 @@ export interface Shell {
   readonly programme: Programme;
   readonly store: WalkStore;
   readonly clock: Clock;
+  /** Whether finished walks are to be announced to another system. */
+  readonly announces?: boolean;
 }
 
 /** How often a turn is run again when another came between loading and saving. */
@@ -21,10 +23,22 @@ export interface KeptTurn {
   readonly reply: Reply;
 }
 
+/** The walk changed under every one of the tries: nothing was kept, and the message may be sent again. */
+export class WalkBusyError extends Error {
+  override readonly name = 'WalkBusyError';
+}
+
+/** The announcement that a turn brings, when it finished the walk. */
+function announcementOf(stored: WalkRecord | undefined, record: WalkRecord): Announcement | undefined {
+  if (record.cursor.phase !== 'finished' || stored?.cursor.phase === 'finished') return undefined;
+  const { id: walk, revision, updatedAt: at } = record;
+  return { id: `${walk}.${revision}`, walk, revision, at };
+}
+
 /**
  * Runs one turn and keeps it before anything is shown. A message that was already answered gets the same reply again;
  * a turn that lost a race is run again on what is stored now.
- * Throws when the store fails, or when the walk changed under every one of the tries.
+ * Throws when the store fails, and a WalkBusyError when the walk changed under every one of the tries.
  */
 export async function handleMessage(
   shell: Shell,
@@ -33,23 +47,26 @@ export async function handleMessage(
   options: { seen?: { channel: string; id: string }; reader?: Parameters<typeof newWalk>[3] } = {},
 ): Promise<KeptTurn> {
   const { programme, store, clock } = shell;
+  let answeredBefore = false;
   for (let attempt = 0; attempt < tries; attempt++) {
     const stored = await store.load(id);
-    const before = options.seen && (await store.replyTo(options.seen.channel, options.seen.id));
-    if (before && stored) return { record: stored, reply: before };
     const now = clock();
-    const { record, reply } = takeTurn(
-      programme,
-      stored ?? newWalk(programme, id, now, options.reader),
-      message,
-      now,
-    );
+    const fresh = stored ?? newWalk(programme, id, now, options.reader);
+    // Asked only after the store said so: most messages come once, and each reading costs a round trip.
+    const before =
+      answeredBefore && options.seen && (await store.replyTo(options.seen.channel, options.seen.id));
+    if (before) return { record: fresh, reply: before };
+    const { record, reply, erase } = takeTurn(programme, fresh, message, now);
+    const announce = shell.announces ? announcementOf(stored, record) : undefined;
     const kept = await store.commit({
       record,
       expected: stored?.revision ?? 'new',
       ...(options.seen ? { message: { ...options.seen, reply } } : {}),
+      ...(erase ? { erase } : {}),
+      ...(announce ? { announce } : {}),
     });
     if (kept === 'saved') return { record, reply };
+    answeredBefore = kept === 'seen';
   }
-  throw new Error(`Walk ${id} changed ${tries} times while one message was answered: send it again.`);
+  throw new WalkBusyError(`Walk ${id} changed ${tries} times while one message was answered: send it again.`);
 }

@@ -22,7 +22,8 @@ export function takeText(programme: Programme, record: WalkRecord, raw: string):
   if (reading.kind === 'emergency' && reading.sure) return stopForEmergency(programme, record);
   if (record.cursor.phase === 'emergency') return takeSafe(programme, record, text);
   if (record.cursor.pending) return takePending(programme, record, text);
-  if (record.cursor.phase === 'paused') return resume(programme, record);
+  const forgetting = reading.kind === 'command' && reading.command === 'forget';
+  if (record.cursor.phase === 'paused' && !forgetting) return resume(programme, record);
   if (reading.kind === 'emergency') {
     const pending = withPending(record, { kind: 'emergency', matched: reading.matched });
     return { record: pending, parts: [say('emergency.is-it', { said: reading.matched }, 'warning')] };
@@ -52,7 +53,15 @@ function takePending(programme: Programme, record: WalkRecord, text: string): Tu
   if (pending?.kind === 'startOver' && answer === 'yes') {
     return { record: advance(programme, rest, { type: 'START_OVER' }), parts: [say('walk.started-over')] };
   }
+  if (pending?.kind === 'forget' && answer === 'yes') return forget(rest);
   return { record: rest, parts: [say('walk.kept')] };
+}
+
+/** What is left after erasing is only for this reply: it is not kept. */
+function forget(record: WalkRecord): Turned {
+  const { units: _, silent: __, ...rest } = record;
+  const blank: WalkRecord = { ...rest, sheet: {}, cursor: { phase: 'paused' }, notes: [] };
+  return { record: blank, parts: [say('walk.forgotten')], erase: true };
 }
 
 /** Goes on after a pause. */
@@ -102,6 +111,8 @@ function takeRequest(programme: Programme, record: WalkRecord, reading: Request)
       return pause(programme, record);
     case 'startOver':
       return { record: withPending(record, { kind: 'startOver' }), parts: [say('walk.start-over-sure')] };
+    case 'forget':
+      return { record: withPending(record, { kind: 'forget' }), parts: [say('walk.forget-sure')] };
     case 'finish':
       return finish(programme, record);
   }

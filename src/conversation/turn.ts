@@ -1,8 +1,11 @@
 import { isOpen, pathOf } from '../answers/path.ts';
 import { advance } from './advance.ts';
 import { askOf } from './ask.ts';
+import { takeCarrierWord, takeWhileSilent } from './carrier-words.ts';
 import { askSafe, stopForEmergency } from './emergency.ts';
+import { greetingInstead } from './first-words.ts';
 import { answersKept } from './flow-changed.ts';
+import { hello } from './hello.ts';
 import type { Message, Part, Reply } from './message.ts';
 import type { Programme } from './programme.ts';
 import { progressOf } from './progress.ts';
@@ -10,32 +13,8 @@ import { readFor } from './read.ts';
 import { readBackParts } from './read-back.ts';
 import type { WalkRecord } from './record.ts';
 import { takeAnswer } from './take-answer.ts';
-import { resume, takeText } from './take-text.ts';
+import { takeText } from './take-text.ts';
 import { say, type Turned } from './turned.ts';
-
-/** A person arrives or comes back. */
-function hello(programme: Programme, record: WalkRecord): Turned {
-  const { phase } = record.cursor;
-  const answered = Object.keys(record.sheet).length;
-  if (phase === 'emergency') return askSafe(record);
-  if (phase === 'paused') return resume(programme, record);
-  if (phase === 'finished')
-    return {
-      record,
-      parts: [say('report.here'), { kind: 'report' }, say('help.finished', undefined, 'quiet')],
-    };
-  if (phase === 'readBack') return { record, parts: readBackParts(programme.checklist, record) };
-  if (answered > 0) return { record, parts: [say('walk.welcome-back', { answered })] };
-  return {
-    record,
-    parts: [
-      say('opening.what', undefined, 'heading'),
-      say('opening.danger', undefined, 'warning'),
-      say('opening.how'),
-      say('opening.promise', undefined, 'quiet'),
-    ],
-  };
-}
 
 /** A press on a choice: for another question than the one asked now it changes that answer, and says so. */
 function choose(programme: Programme, record: WalkRecord, message: Message & { kind: 'choose' }): Turned {
@@ -78,6 +57,7 @@ function arrival(programme: Programme, before: WalkRecord, after: WalkRecord): P
 }
 
 function dispatch(programme: Programme, record: WalkRecord, message: Message): Turned {
+  if (record.silent) return takeWhileSilent(programme, record, message);
   switch (message.kind) {
     case 'hello':
       return hello(programme, record);
@@ -87,6 +67,8 @@ function dispatch(programme: Programme, record: WalkRecord, message: Message): T
       return choose(programme, record, message);
     case 'emergency':
       return stopForEmergency(programme, record);
+    case 'carrier':
+      return takeCarrierWord(programme, record, message.word);
   }
 }
 
@@ -100,18 +82,21 @@ function atTheEnd(programme: Programme, before: WalkRecord, turned: Turned): Tur
   };
 }
 
+/** What a turn gives: the next record and the reply; with `erase`, the record is not to be kept, nor anything before it. */
+export interface TurnTaken {
+  readonly record: WalkRecord;
+  readonly reply: Reply;
+  readonly erase?: true;
+}
+
 /**
  * One turn: pure and synchronous. Takes a record and a message, gives the next record and the reply to it.
  * The reply holds text ids and values, never finished sentences.
  */
-export function takeTurn(
-  programme: Programme,
-  stored: WalkRecord,
-  message: Message,
-  now: Date,
-): { record: WalkRecord; reply: Reply } {
+export function takeTurn(programme: Programme, stored: WalkRecord, said: Message, now: Date): TurnTaken {
   const { record: kept, parts: changed } = answersKept(programme, stored);
   const record = entered(programme, kept);
+  const message = greetingInstead(programme, record, said);
   const turned = atTheEnd(programme, record, dispatch(programme, record, message));
   const arrived =
     message.kind === 'hello'
@@ -126,5 +111,5 @@ export function takeTurn(
     progress: progressOf(programme.checklist, next),
     revision: next.revision,
   };
-  return { record: next, reply };
+  return { record: next, reply, ...(turned.erase ? { erase: true } : {}) };
 }

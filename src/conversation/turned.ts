@@ -6,6 +6,8 @@ import type { WalkRecord } from './record.ts';
 export interface Turned {
   readonly record: WalkRecord;
   readonly parts: readonly Part[];
+  /** Everything kept of the walk is to be erased. */
+  readonly erase?: true;
 }
 
 /** A part that says a text. */

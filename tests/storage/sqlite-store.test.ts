@@ -67,7 +67,12 @@ describe('the tables', () => {
       db.prepare(`SELECT type FROM pragma_table_info('${name}')`).all(),
     );
     db.close();
-    expect(tables.map((table) => table.name).sort()).toEqual(['messages', 'migrations', 'walks']);
+    expect(tables.map((table) => table.name).sort()).toEqual([
+      'deliveries',
+      'messages',
+      'migrations',
+      'walks',
+    ]);
     expect(new Set((types as { type: string }[]).map((column) => column.type))).toEqual(
       new Set(['TEXT', 'INTEGER']),
     );
@@ -103,7 +108,9 @@ describe('the tables', () => {
     expect(() => migrate(db, file, [broken])).toThrow(/step 1, broken/);
     expect(db.prepare("SELECT name FROM sqlite_master WHERE name = 'half'").all()).toEqual([]);
     migrate(db, file, migrations);
-    expect(db.prepare('SELECT number FROM migrations').all()).toEqual([{ number: 1 }]);
+    expect(db.prepare('SELECT number FROM migrations').all()).toEqual(
+      migrations.map(({ number }) => ({ number })),
+    );
     db.close();
   });
 });

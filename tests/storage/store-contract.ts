@@ -1,11 +1,13 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { WalkStore } from '../../src/conversation/ports.ts';
+import type { ServerStore } from '../../src/conversation/ports.ts';
 import type { WalkId, WalkRecord } from '../../src/conversation/record.ts';
 import type { LabelOf } from '../../src/storage/summary.ts';
+import { describeErasing } from './erasing-contract.ts';
+import { describeOutbox } from './outbox-contract.ts';
 import { reply, walk } from './walks.ts';
 
 export interface StoreUnderTest {
-  readonly store: WalkStore;
+  readonly store: ServerStore;
   readonly cleanUp: () => Promise<void>;
 }
 
@@ -18,7 +20,7 @@ const labelOf: LabelOf = (record) => {
 export function describeStore(name: string, open: (labelOf: LabelOf) => Promise<StoreUnderTest>): void {
   describe(`the ${name} store`, () => {
     let under: StoreUnderTest;
-    let store: WalkStore;
+    let store: ServerStore;
     beforeEach(async () => {
       under = await open(labelOf);
       store = under.store;
@@ -31,10 +33,12 @@ export function describeStore(name: string, open: (labelOf: LabelOf) => Promise<
     describeKeeping(() => store);
     describeTurns(() => store);
     describeList(() => store);
+    describeErasing(() => store);
+    describeOutbox(() => store);
   });
 }
 
-function describeKeeping(store: () => WalkStore): void {
+function describeKeeping(store: () => ServerStore): void {
   const full: WalkRecord = walk('full', {
     units: 'metric',
     sheet: {
@@ -73,7 +77,7 @@ function describeKeeping(store: () => WalkStore): void {
   });
 }
 
-function describeTurns(store: () => WalkStore): void {
+function describeTurns(store: () => ServerStore): void {
   it('saves only over the revision that was loaded', async () => {
     await store().commit({ record: walk('w', { revision: 1 }), expected: 'new' });
     expect(await store().commit({ record: walk('w', { revision: 2 }), expected: 1 })).toBe('saved');
@@ -139,7 +143,7 @@ function describeTurns(store: () => WalkStore): void {
   });
 }
 
-async function answerWithRetry(store: WalkStore, number: number): Promise<void> {
+async function answerWithRetry(store: ServerStore, number: number): Promise<void> {
   for (let attempt = 0; attempt < 60; attempt += 1) {
     const loaded = await store.load('busy' as WalkId);
     if (!loaded) throw new Error('the walk is gone');
@@ -151,7 +155,7 @@ async function answerWithRetry(store: WalkStore, number: number): Promise<void> 
   throw new Error(`answer ${number} met a conflict every time`);
 }
 
-function describeList(store: () => WalkStore): void {
+function describeList(store: () => ServerStore): void {
   it('lists the newest walk first, with its label and how many answers it has', async () => {
     const at = (hour: string) => ({ updatedAt: `2026-05-01T${hour}:00:00.000Z` });
     await store().commit({ record: walk('old', at('08')), expected: 'new' });

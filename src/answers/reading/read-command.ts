@@ -6,7 +6,17 @@ import type { Command, NotUnderstood, Reading, ReadingContext } from './reading.
 import { ENGLISH_TALK_WORDS } from './talk-words.ts';
 import { stemsOf, type Token } from './tokens.ts';
 
-const commands: readonly Command[] = ['back', 'help', 'why', 'pause', 'where', 'startOver', 'finish', 'stop', 'forget'];
+const commands: readonly Command[] = [
+  'back',
+  'help',
+  'why',
+  'pause',
+  'where',
+  'startOver',
+  'finish',
+  'stop',
+  'forget',
+];
 type Target = 'jump' | 'change' | 'remove';
 const targets: readonly Target[] = ['jump', 'change', 'remove'];
 

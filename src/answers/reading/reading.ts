@@ -25,7 +25,16 @@ export interface ReadingContext {
   readonly before?: Answer;
 }
 
-export type Command = 'back' | 'help' | 'why' | 'pause' | 'where' | 'startOver' | 'finish' | 'stop' | 'forget';
+export type Command =
+  | 'back'
+  | 'help'
+  | 'why'
+  | 'pause'
+  | 'where'
+  | 'startOver'
+  | 'finish'
+  | 'stop'
+  | 'forget';
 
 /** What a reader should be told about how an answer was taken. */
 export interface ReadingNote {

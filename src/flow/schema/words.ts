@@ -27,6 +27,8 @@ export const Words = z.strictObject({
     finish: Phrases,
     stop: Phrases,
     remove: Phrases,
+    /** Erase everything kept about this person, after one more question. */
+    forget: Phrases,
   }),
   emergency: z.strictObject({
     /** Said like this, it is an emergency. */

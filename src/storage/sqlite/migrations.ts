@@ -33,4 +33,23 @@ export const migrations: readonly Migration[] = [
       CREATE INDEX messages_by_walk ON messages (walk_id);
     `,
   },
+  {
+    number: 2,
+    name: 'deliveries',
+    sql: `
+      CREATE TABLE deliveries (
+        id TEXT PRIMARY KEY,
+        walk_id TEXT NOT NULL,
+        revision INTEGER NOT NULL,
+        at TEXT NOT NULL,
+        state TEXT NOT NULL,
+        attempts INTEGER NOT NULL,
+        due_at TEXT NOT NULL,
+        problem TEXT
+      );
+      CREATE INDEX deliveries_by_state ON deliveries (state, due_at);
+      CREATE INDEX deliveries_by_walk ON deliveries (walk_id);
+      CREATE INDEX messages_by_time ON messages (kept_at);
+    `,
+  },
 ];

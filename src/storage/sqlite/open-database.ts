@@ -10,6 +10,8 @@ const settings: readonly { readonly name: string; readonly set: string; readonly
     { name: 'journal_mode', set: 'WAL', expect: 'wal' },
     // 2 is FULL: a commit that returned is on the disk, even after a power cut.
     { name: 'synchronous', set: 'FULL', expect: 2 },
+    // What is erased is overwritten, not only unlinked.
+    { name: 'secure_delete', set: 'ON', expect: 1 },
   ];
 
 /**

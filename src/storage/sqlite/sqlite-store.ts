@@ -1,11 +1,12 @@
 import type Database from 'libsql';
-import type { TurnToKeep, WalkStore, WalkSummary } from '../../conversation/ports.ts';
+import type { DeliveryStore, ServerStore, TurnToKeep, WalkSummary } from '../../conversation/ports.ts';
 import type { WalkId, WalkRecord } from '../../conversation/record.ts';
 import { StorageError } from '../storage-error.ts';
 import { readStoredRecord, writeStoredRecord } from '../stored-record.ts';
 import { readStoredReply, writeStoredReply } from '../stored-reply.ts';
 import { type LabelOf, summarise } from '../summary.ts';
-import { createGroupCommit } from './group-commit.ts';
+import { type DeliveryStatements, prepareDeliveryStatements } from './delivery-statements.ts';
+import { createGroupCommit, type GroupCommit } from './group-commit.ts';
 import { migrate } from './migrate.ts';
 import { migrations } from './migrations.ts';
 import { openDatabase } from './open-database.ts';
@@ -21,9 +22,9 @@ export interface SqliteStoreOptions {
  * The embedded store: one SQLite file, for one program at a time or a few on one machine. A commit that
  * resolved is on the disk. Throws a StorageError when the file cannot be used or a row cannot be read.
  */
-export function createSqliteStore(options: SqliteStoreOptions): WalkStore {
+export function createSqliteStore(options: SqliteStoreOptions): ServerStore {
   const db = openDatabase(options.file);
-  const statements = prepareOrClose(db, options.file);
+  const { statements, outbox } = prepareOrClose(db, options.file);
   const group = createGroupCommit(db);
   const labelOf = options.labelOf ?? (() => undefined);
   let closed = false;
@@ -31,9 +32,24 @@ export function createSqliteStore(options: SqliteStoreOptions): WalkStore {
   return {
     load: async (id) => loadWalk(statements, options.file, id),
     replyTo: async (channel, messageId) => loadReply(statements, options.file, channel, messageId),
-    commit: (turn) => group.run(() => keepTurn(statements, turn, labelOf)),
+    commit: async (turn) => {
+      const kept = await group.run(() => keepTurn(statements, outbox, turn, labelOf));
+      if (turn.erase && kept === 'saved') forgetLog(db);
+      return kept;
+    },
     list: async () => statements.list().map(toSummary),
-    remove: (id) => group.run(() => removeWalk(statements, id)),
+    remove: async (id) => {
+      const removed = await group.run(() => removeWalk(statements, outbox, id));
+      if (removed) forgetLog(db);
+      return removed;
+    },
+    deliveries: deliveriesOf(outbox, group),
+    sweep: async (limits) => {
+      const removed = await group.run(() => sweep(statements, outbox, limits));
+      forgetLog(db);
+      return removed;
+    },
+    ping: async () => void db.prepare('SELECT 1').all(),
     close: async () => {
       if (closed) return;
       closed = true;
@@ -43,10 +59,10 @@ export function createSqliteStore(options: SqliteStoreOptions): WalkStore {
   };
 }
 
-function prepareOrClose(db: Database.Database, file: string): Statements {
+function prepareOrClose(db: Database.Database, file: string) {
   try {
     migrate(db, file, migrations);
-    return prepareStatements(db);
+    return { statements: prepareStatements(db), outbox: prepareDeliveryStatements(db) };
   } catch (error) {
     db.close();
     throw error;
@@ -78,8 +94,13 @@ function loadReply(statements: Statements, file: string, channel: string, messag
   );
 }
 
-function keepTurn(statements: Statements, turn: TurnToKeep, labelOf: LabelOf): 'saved' | 'conflict' | 'seen' {
-  const { record, message } = turn;
+function keepTurn(
+  statements: Statements,
+  outbox: DeliveryStatements,
+  turn: TurnToKeep,
+  labelOf: LabelOf,
+): 'saved' | 'conflict' | 'seen' {
+  const { record, message, announce } = turn;
   if (message && statements.reply(message.channel, message.id) !== undefined) return 'seen';
   const row = {
     summary: summarise(record, labelOf),
@@ -88,12 +109,51 @@ function keepTurn(statements: Statements, turn: TurnToKeep, labelOf: LabelOf): '
   };
   const changed = turn.expected === 'new' ? statements.insert(row) : statements.update(row, turn.expected);
   if (changed === 0) return 'conflict';
-  if (message) statements.keepReply(message.channel, message.id, record, writeStoredReply(message.reply));
+  if (turn.erase) removeWalk(statements, outbox, record.id);
+  if (message) {
+    const kept = {
+      walk: turn.erase ? '' : record.id,
+      at: record.updatedAt,
+      reply: writeStoredReply(message.reply),
+    };
+    statements.keepReply(message.channel, message.id, kept);
+  }
+  if (announce) outbox.add(announce);
   return 'saved';
 }
 
-function removeWalk(statements: Statements, id: WalkId): boolean {
+function deliveriesOf(outbox: DeliveryStatements, group: GroupCommit): DeliveryStore {
+  return {
+    due: async (now, limit) => outbox.due(now, limit),
+    claim: (delivery, until) => group.run(() => outbox.claim(delivery, until) > 0),
+    settle: (id, outcome) => group.run(() => outbox.settle(id, outcome)),
+    list: async (state, limit) => outbox.list(state, limit),
+    resend: (id, now) => group.run(() => outbox.resend(id, now) > 0),
+  };
+}
+
+function sweep(
+  statements: Statements,
+  outbox: DeliveryStatements,
+  { walksBefore, messagesBefore }: Parameters<ServerStore['sweep']>[0],
+): number {
+  if (messagesBefore !== undefined) {
+    statements.removeRepliesBefore(messagesBefore);
+    outbox.removeSentBefore(messagesBefore);
+  }
+  if (walksBefore === undefined) return 0;
+  outbox.removeOfWalksBefore(walksBefore);
+  return statements.removeWalksBefore(walksBefore);
+}
+
+/** What was removed is overwritten in the file; its older pages in the write-ahead log go too. */
+function forgetLog(db: Database.Database): void {
+  db.prepare('PRAGMA wal_checkpoint(TRUNCATE)').all();
+}
+
+function removeWalk(statements: Statements, outbox: DeliveryStatements, id: WalkId): boolean {
   statements.removeReplies(id);
+  outbox.removeOf(id);
   return statements.removeWalk(id) > 0;
 }
 

@@ -1,7 +1,7 @@
 import type Database from 'libsql';
 import { z } from 'zod';
 import type { WalkSummary } from '../../conversation/ports.ts';
-import type { WalkId, WalkRecord } from '../../conversation/record.ts';
+import type { WalkId } from '../../conversation/record.ts';
 
 const WalkRow = z.object({
   id: z.string(),
@@ -33,8 +33,16 @@ export interface Statements {
   readonly list: () => readonly WalkRow[];
   readonly removeWalk: (id: WalkId) => number;
   readonly removeReplies: (id: WalkId) => number;
+  /** Walks that nobody changed since then, with their replies. */
+  readonly removeWalksBefore: (updatedAt: string) => number;
+  readonly removeRepliesBefore: (keptAt: string) => number;
   readonly reply: (channel: string, messageId: string) => ReplyRow | undefined;
-  readonly keepReply: (channel: string, messageId: string, record: WalkRecord, reply: string) => void;
+  /** With an empty `walk`, the reply stays when the walk is erased. */
+  readonly keepReply: (
+    channel: string,
+    messageId: string,
+    kept: { walk: string; at: string; reply: string },
+  ) => void;
 }
 
 /** Prepares every statement once; the tables must be up to date. */
@@ -56,6 +64,10 @@ function prepareWalkStatements(db: Database.Database) {
     'SELECT id, started_at, updated_at, phase, answered, label FROM walks ORDER BY updated_at DESC, id ASC',
   );
   const remove = db.prepare('DELETE FROM walks WHERE id = ?');
+  const removeBefore = db.prepare('DELETE FROM walks WHERE updated_at < ?');
+  const removeRepliesOfOld = db.prepare(
+    'DELETE FROM messages WHERE walk_id IN (SELECT id FROM walks WHERE updated_at < ?)',
+  );
   const columns = ({ summary, revision, data }: WalkToWrite) =>
     [
       revision,
@@ -73,6 +85,10 @@ function prepareWalkStatements(db: Database.Database) {
       update.run(...columns(walk), walk.summary.id, expected).changes,
     list: () => z.array(WalkRow).parse(list.all()),
     removeWalk: (id: WalkId) => remove.run(id).changes,
+    removeWalksBefore: (updatedAt: string) => {
+      removeRepliesOfOld.run(updatedAt);
+      return removeBefore.run(updatedAt).changes;
+    },
   };
 }
 
@@ -82,12 +98,14 @@ function prepareReplyStatements(db: Database.Database) {
     'INSERT INTO messages (channel, message_id, walk_id, reply, kept_at) VALUES (?, ?, ?, ?, ?)',
   );
   const remove = db.prepare('DELETE FROM messages WHERE walk_id = ?');
+  const removeBefore = db.prepare('DELETE FROM messages WHERE kept_at < ?');
   return {
     reply: (channel: string, messageId: string) =>
       ReplyRow.optional().parse(reply.all(channel, messageId)[0]),
-    keepReply: (channel: string, messageId: string, record: WalkRecord, text: string) => {
-      keep.run(channel, messageId, record.id, text, record.updatedAt);
+    keepReply: (channel: string, messageId: string, kept: { walk: string; at: string; reply: string }) => {
+      keep.run(channel, messageId, kept.walk, kept.reply, kept.at);
     },
+    removeRepliesBefore: (keptAt: string) => removeBefore.run(keptAt).changes,
     removeReplies: (id: WalkId) => remove.run(id).changes,
   };
 }
