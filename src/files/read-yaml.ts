@@ -38,9 +38,10 @@ export function readYaml(path: string, text: string): { document: FlowDocument; 
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(line, 1), column: Math.max(col, 1) };
   };
-  const problems = parsed.errors.map(
-    (error): FlowProblem => ({ path, ...place(error.pos[0]), at: '', problem: error.message }),
-  );
+  // What comes after the first fault of the text is mostly its echo.
+  const problems = parsed.errors
+    .slice(0, 1)
+    .map((error): FlowProblem => ({ path, ...place(error.pos[0]), at: '', problem: `${error.message}.` }));
   const root = parsed.contents as Node | null;
   const document: FlowDocument = {
     path,

@@ -1,14 +1,15 @@
 import type { z } from 'zod';
-import { didYouMean } from './did-you-mean.ts';
+import { describeIssue } from './describe-issue.ts';
+import { didYouMean, nearest } from './did-you-mean.ts';
 import type { FlowDocument } from './document.ts';
+import { knownKeys } from './known-keys.ts';
 import type { FlowProblem } from './problem.ts';
 import { FlowFile } from './schema/file.ts';
 
 type Issue = z.core.$ZodIssue;
-
-/** The keys a schema knows at a path: read from the JSON Schema, so that it never falls behind. */
-function quoted(values: readonly unknown[]): string {
-  return values.map((value) => `"${String(value)}"`).join(', ');
+interface Placed {
+  readonly issue: Issue;
+  readonly path: readonly PropertyKey[];
 }
 
 function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
@@ -20,73 +21,64 @@ function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
   return value;
 }
 
-function knownKeys(schema: z.ZodType, path: readonly PropertyKey[]): string[] {
-  let at: unknown = schema;
-  for (const key of path) at = inside(unwrap(at), key);
-  const shape = (unwrap(at) as { def?: { shape?: object } })?.def?.shape;
-  return shape ? Object.keys(shape) : [];
-}
-
-function unwrap(schema: unknown): unknown {
-  let at = schema as { def?: { innerType?: unknown; type?: string } } | undefined;
-  while (at?.def?.innerType) at = at.def.innerType as typeof at;
-  return at;
-}
-
-function inside(schema: unknown, key: PropertyKey): unknown {
-  const def = (
-    schema as { def?: { shape?: Record<PropertyKey, unknown>; element?: unknown; valueType?: unknown } }
-  )?.def;
-  return def?.shape?.[key] ?? def?.element ?? def?.valueType;
-}
-
 /** The most telling issue of a union: that of the alternative which got furthest. */
-function unfold(issue: Issue, path: readonly PropertyKey[]): { issue: Issue; path: PropertyKey[] }[] {
+function unfold(issue: Issue, path: readonly PropertyKey[]): Placed[] {
   const here = [...path, ...issue.path];
   if (issue.code !== 'invalid_union' || issue.errors.length === 0) return [{ issue, path: here }];
   const branches = issue.errors.map((errors) => errors.flatMap((inner) => unfold(inner, here)));
-  const depth = (found: { path: PropertyKey[] }[]) => Math.max(0, ...found.map((one) => one.path.length));
-  branches.sort((a, b) => depth(b) - depth(a) || a.length - b.length);
+  // An alternative of another kind altogether says least.
+  const furthest = (found: readonly Placed[]) =>
+    Math.max(...found.map((one) => one.path.length + (one.issue.code === 'unrecognized_keys' ? 1 : 0)));
+  branches.sort((a, b) => furthest(b) - furthest(a) || a.length - b.length);
   return branches[0] ?? [{ issue, path: here }];
 }
 
-function describe(issue: Issue, value: unknown, known: readonly string[]): [string, string | undefined] {
+const sayPath = (path: readonly PropertyKey[]) => path.map(String).join('.');
+
+/** What only follows from a misspelt key: the right one is missing, or the mapping makes no sense without it. */
+function followsFrom({ issue, path }: Placed, all: readonly Placed[]): boolean {
+  return all.some((other) => {
+    if (other.issue.code !== 'unrecognized_keys') return false;
+    if (issue.code === 'custom') return sayPath(other.path) === sayPath(path);
+    const missing =
+      issue.code === 'invalid_type' || issue.code === 'invalid_value' || issue.code === 'invalid_union';
+    const last = String(path.at(-1));
+    const known = knownKeys(FlowFile, other.path);
+    return (
+      missing &&
+      sayPath(other.path) === sayPath(path.slice(0, -1)) &&
+      other.issue.keys.some((key) => nearest(key, known) === last)
+    );
+  });
+}
+
+function problemsAt({ issue, path }: Placed, document: FlowDocument): FlowProblem[] {
+  const at = sayPath(path);
   if (issue.code === 'unrecognized_keys') {
-    const [key = ''] = issue.keys;
-    return [
-      `${quoted(issue.keys)} is not known here`,
-      didYouMean(key, known) ?? (known.length ? `Known: ${known.join(', ')}.` : undefined),
-    ];
+    const known = knownKeys(FlowFile, path);
+    return issue.keys.map((key) => ({
+      path: document.path,
+      ...document.positionOf([...path, key]),
+      at,
+      problem: `"${key}" is not known here.`,
+      suggestion: didYouMean(key, known) ?? `Known: ${known.join(', ')}.`,
+    }));
   }
-  if (issue.code === 'invalid_value') {
-    const values = issue.values.map(String);
-    const found = value === undefined ? 'is missing' : `"${String(value)}" is not one of`;
-    const text = value === undefined ? `is missing: one of ${quoted(values)}` : `${found} ${quoted(values)}`;
-    return [text, typeof value === 'string' ? didYouMean(value, values) : undefined];
-  }
-  if (issue.code === 'invalid_type' && value === undefined)
-    return [`is missing: ${issue.expected} expected`, undefined];
-  return [issue.message, undefined];
+  const [problem, suggestion] = describeIssue(issue, valueAt(document.value, path));
+  const position = document.positionOf(path);
+  return [
+    { path: document.path, ...position, at, problem, ...(suggestion === undefined ? {} : { suggestion }) },
+  ];
 }
 
 /** Checks the shape of one file; problems say where and, for a misspelling, what was probably meant. */
 export function readFlowFile(document: FlowDocument): { file?: FlowFile; problems: FlowProblem[] } {
   const parsed = FlowFile.safeParse(document.value ?? {});
   if (parsed.success) return { file: parsed.data, problems: [] };
-  const problems = parsed.error.issues
-    .flatMap((issue) => unfold(issue, []))
-    .map(({ issue, path }): FlowProblem => {
-      const wrongKey = issue.code === 'unrecognized_keys' ? issue.keys[0] : undefined;
-      const position = document.positionOf(wrongKey === undefined ? path : [...path, wrongKey]);
-      const [problem, suggestion] = describe(issue, valueAt(document.value, path), knownKeys(FlowFile, path));
-      const at = path.map(String).join('.');
-      return {
-        path: document.path,
-        ...position,
-        at,
-        problem,
-        ...(suggestion === undefined ? {} : { suggestion }),
-      };
-    });
-  return { problems };
+  const found = parsed.error.issues.flatMap((issue) => unfold(issue, []));
+  const missing = ({ path }: Placed) => valueAt(document.value, path) === undefined;
+  const telling = found.filter(
+    (one) => !(followsFrom(one, found) && (one.issue.code === 'custom' || missing(one))),
+  );
+  return { problems: telling.flatMap((one) => problemsAt(one, document)) };
 }

@@ -112,7 +112,7 @@ function checkOptions(
       at.located,
       [...inside, key],
       `"${question.id}" has no option "${id}".`,
-      didYouMean(id, options) ?? `It has: ${options.join(', ')}.`,
+      didYouMean(id, options) ?? (options.length > 0 ? `It has: ${options.join(', ')}.` : undefined),
     ),
   );
 }

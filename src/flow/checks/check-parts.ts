@@ -19,14 +19,22 @@ function checkWhole(parts: FlowParts, lookup: Lookup, documents: readonly FlowDo
   const used = new Set(parts.questions.map((one) => one.item.stop));
   return [
     ...(second ? [problemAt(second, [], 'there is more than one "walk:".')] : []),
-    ...reference(walk, ['generalRulebook'], 'rulebook', walk.item.generalRulebook, lookup.rulebooks),
     ...walk.item.stops
       .map((stop, index) => ({ stop, index }))
       .filter(({ stop }) => !used.has(stop.id))
       .map(({ stop, index }) => problemAt(walk, ['stops', index], `the stop "${stop.id}" has no questions.`)),
-    ...parts.groups.flatMap((group) =>
-      reference(group, ['sides'], 'question', group.item.sides, lookup.questions),
-    ),
+    ...parts.groups.flatMap((group) => [
+      ...reference(group, ['sides'], 'question', group.item.sides, lookup.questions),
+      ...(parts.questions.some(({ item }) => item.counts === group.item.id)
+        ? []
+        : [
+            problemAt(
+              group,
+              ['id'],
+              `no question counts "${group.item.id}": one of "kind: count" is needed.`,
+            ),
+          ]),
+    ]),
     ...(parts.words.some((one) => one.item.language === walk.item.language)
       ? []
       : [problemAt(walk, ['language'], `there is no "words:" for the language "${walk.item.language}".`)]),
@@ -47,7 +55,20 @@ function checkTwice(parts: FlowParts): FlowProblem[] {
     ...duplicateIds('source', parts.sources),
     ...duplicateIds('rulebook', parts.rulebooks),
     ...duplicateIds('group', parts.groups),
+    ...onceOnly(parts, 'role', 'has the role'),
+    ...onceOnly(parts, 'counts', 'counts'),
   ];
+}
+
+/** A role is played, and a group counted, by one question. */
+function onceOnly(parts: FlowParts, key: 'role' | 'counts', does: string): FlowProblem[] {
+  return parts.questions.flatMap((one, index) => {
+    const value = one.item[key];
+    const before = parts.questions
+      .slice(0, index)
+      .find(({ item }) => value !== undefined && item[key] === value);
+    return before ? [problemAt(one, [key], `"${before.item.id}" already ${does} "${value}".`)] : [];
+  });
 }
 
 /** Everything wrong between the parts of a flow whose files have the right shape. */
@@ -57,6 +78,11 @@ export function checkParts(
   computations: readonly string[],
 ): FlowProblem[] {
   const lookup = indexParts(parts, computations);
+  const general = parts.walks.flatMap((walk) =>
+    reference(walk, ['generalRulebook'], 'rulebook', walk.item.generalRulebook, lookup.rulebooks),
+  );
+  // Without the general rulebook every limit in the files would be reported as missing.
+  if (general.length > 0) return general;
   const references = [
     ...checkWhole(parts, lookup, documents),
     ...checkTwice(parts),

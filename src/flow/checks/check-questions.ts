@@ -24,15 +24,33 @@ export function checkQuestions(parts: FlowParts, lookup: Lookup): FlowProblem[] 
     ...checkBranch(located, lookup),
     ...checkOrder(located, position, index),
     ...references(located, 'cautions', 'caution', located.item.cautions, lookup.cautions),
+    ...checkRenamed(located, position),
   ]);
+}
+
+/** An answer follows a question to its new name only where the old one is gone. */
+function checkRenamed(located: Here, position: ReadonlyMap<string, number>): FlowProblem[] {
+  return located.item.renamedFrom.flatMap((old, index) =>
+    position.has(old)
+      ? [problemAt(located, ['renamedFrom', index], `"${old}" is still a question of its own.`)]
+      : [],
+  );
+}
+
+/** The stop is the file's own, so it is named once: at the file's first question. */
+function checkStop(located: Here, lookup: Lookup): FlowProblem[] {
+  if (located.path.at(-1) !== 0) return [];
+  const { document, item } = located;
+  const file = { item, document, path: [] };
+  return item.stop === ''
+    ? [problemAt(located, [], 'a file with questions starts with "stop:" and the id of a stop.')]
+    : reference(file, ['stop'], 'stop', item.stop, lookup.stops);
 }
 
 function checkPlace(located: Here, lookup: Lookup): FlowProblem[] {
   const { item } = located;
   return [
-    ...(item.stop === ''
-      ? [problemAt(located, ['id'], 'a file with questions starts with "stop:" and the id of a stop.')]
-      : reference(located, ['id'], 'stop', item.stop, lookup.stops)),
+    ...checkStop(located, lookup),
     ...(item.of === undefined ? [] : reference(located, ['of'], 'group', item.of, lookup.groups)),
     ...(item.of !== undefined && item.by
       ? [

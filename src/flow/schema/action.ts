@@ -66,7 +66,7 @@ export const Cost = z.strictObject({
   unit: z.string().min(1),
   low: z.number().min(0),
   high: z.number().min(0),
-  currency: z.string().regex(/^[A-Z]{3}$/),
+  currency: z.string().regex(/^[A-Z]{3}$/, 'a currency is three capital letters, such as USD'),
   year: z.number().int(),
   source: Id,
 });

@@ -5,7 +5,7 @@ export const Id = z
   .string()
   .regex(
     /^[a-z][a-zA-Z0-9]*(?:[.-][a-zA-Z0-9]+)*$/,
-    'An id is words of letters and digits joined by "." or "-"',
+    'an id is words of letters and digits joined by "." or "-", starting with a small letter',
   );
 
 /** A sentence for a person: one for every audience, or one for each where they differ. */

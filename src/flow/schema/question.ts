@@ -106,7 +106,7 @@ export const Group = z.strictObject({
   many: z.string().min(1),
   max: z.number().int().min(1).max(12),
   /** Members' keys are this letter and a number that is never used twice. */
-  keyLetter: z.string().regex(/^[a-z]$/),
+  keyLetter: z.string().regex(/^[a-z]$/, 'a key letter is one small letter'),
   /** The member question that says on which sides it stands. */
   sides: Id,
 });

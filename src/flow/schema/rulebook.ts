@@ -19,7 +19,7 @@ export const Rulebook = z.strictObject({
   invented: z.boolean().optional(),
   hemisphere: z.enum(['north', 'south']).default('north'),
   units: z.enum(['imperial', 'metric']),
-  currency: z.string().regex(/^[A-Z]{3}$/),
+  currency: z.string().regex(/^[A-Z]{3}$/, 'a currency is three capital letters, such as USD'),
   emergencyNumber: z.string().min(1),
   /** Whom to ask about local code. */
   authority: Text,
