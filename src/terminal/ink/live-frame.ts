@@ -55,10 +55,16 @@ function progressRow({ turn, phrase, symbols }: FrameInput, width: number): read
   ];
 }
 
+const keysPhrases = {
+  text: 'terminal.keys.text',
+  choices: 'terminal.keys.choices',
+  several: 'terminal.keys.several',
+} as const;
+
 function keysRow({ turn, phrase, symbols }: FrameInput, width: number): LiveRow {
   const { ask } = turn.worded;
   const kind = !ask || ask.choices.length === 0 ? 'text' : ask.several ? 'several' : 'choices';
-  return [{ text: cutText(stripToLine(phrase(`terminal.keys.${kind}`)), width, symbols.cut), look: 'quiet' }];
+  return [{ text: cutText(stripToLine(phrase(keysPhrases[kind])), width, symbols.cut), look: 'quiet' }];
 }
 
 /**
