@@ -1,11 +1,11 @@
-import { cleanText } from '../answers/reading/clean-text.ts';
 import { isOpen } from '../answers/path.ts';
+import { cleanText } from '../answers/reading/clean-text.ts';
 import type { Material } from './material.ts';
-import { answersRead, reportToFindOut } from './report-answers.ts';
+import type { Report } from './report.ts';
 import { reportActions, reportLeftOut } from './report-actions.ts';
+import { answersRead, reportToFindOut } from './report-answers.ts';
 import { reportCautions } from './report-cautions.ts';
 import { numberJobs, reportFirstHour, reportJobs } from './report-jobs.ts';
-import type { Report } from './report.ts';
 import { reportRulebook } from './report-rules.ts';
 import { findingLines, reportElements, reportFindings, reportWaysIn } from './report-seen.ts';
 import { reportSources } from './report-sources.ts';

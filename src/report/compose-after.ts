@@ -55,7 +55,13 @@ function toFindOut(page: Page): Block[] {
   const most = Math.max(0, ...known.map((one) => one.stake));
   const weighty = known.filter((one) => one.stake > hardly * most);
   const rest = known.filter((one) => !weighty.includes(one));
-  const names = wording.value({ list: rest.map((one) => one.where === null ? one.question : words('unknown.short', { question: one.question, where: one.where })) });
+  const names = wording.value({
+    list: rest.map((one) =>
+      one.where === null
+        ? one.question
+        : words('unknown.short', { question: one.question, where: one.where }),
+    ),
+  });
   return [
     ...(weighty.length > 0
       ? [
@@ -74,7 +80,9 @@ function notAsked({ report, say, wording }: Page): Block[] {
   if (open.length === 0) return [];
   const rows = report.stops.flatMap((stop) => {
     const names = [...new Set(open.filter((one) => one.stop === stop.id).map((one) => one.question))];
-    return names.length > 0 ? [{ name: inline(stop.title), value: inline(wording.value({ list: names })) }] : [];
+    return names.length > 0
+      ? [{ name: inline(stop.title), value: inline(wording.value({ list: names })) }]
+      : [];
   });
   return [heading(2, say('not-asked')), paragraph(say('not-asked.intro')), ...fields(rows)];
 }
@@ -92,11 +100,5 @@ function theDay({ report, say }: Page): Block[] {
 
 /** What follows the list: what no job changes, the year round, what to find out, the day itself. */
 export function composeAfter(page: Page): Block[] {
-  return [
-    ...cannotChange(page),
-    ...toFindOut(page),
-    ...notAsked(page),
-    ...upkeep(page),
-    ...theDay(page),
-  ];
+  return [...cannotChange(page), ...toFindOut(page), ...notAsked(page), ...upkeep(page), ...theDay(page)];
 }

@@ -1,6 +1,6 @@
 import type { Block, Field, Spans } from './document.ts';
 import { inline } from './inline.ts';
-import { fields, heading, list, numbers, type Page, paragraph } from './page.ts';
+import { capital, fields, heading, list, numbers, type Page, paragraph } from './page.ts';
 import type { ReportJob } from './report.ts';
 
 /** Hours as people say them: "15 minutes to 1 hour", "2 to 6 hours". */
@@ -10,19 +10,20 @@ function hoursText(page: Page, { low, high }: ReportJob['hours']): Spans {
       ? page.words('minutes', { count: Math.round(hours * 60) })
       : page.words('hours', { count: Math.round(hours * 2) / 2 });
   if (low === high || one(low) === one(high)) return inline(one(high));
-  if (low >= 1) return page.say('hours.range', { low: Math.round(low * 2) / 2, high: Math.round(high * 2) / 2 });
+  if (low >= 1)
+    return page.say('hours.range', { low: Math.round(low * 2) / 2, high: Math.round(high * 2) / 2 });
   return page.say(high < 1 ? 'minutes.range' : 'range', {
     low: low === 0 ? '0' : high < 1 ? String(Math.round(low * 60)) : one(low),
     high: high < 1 ? String(Math.round(high * 60)) : one(high),
   });
 }
 
-function costText({ say, words }: Page, job: ReportJob): Spans {
-  const { cost, lane } = job;
-  if (!cost) return say(lane === 'hand' ? 'cost.none' : 'cost.unknown');
+/** What a job costs: in full with year and status, or `short` for a line of the short list. */
+function costText({ words }: Page, { cost, lane }: ReportJob, short: 'short.' | '' = ''): string {
+  if (!cost) return words(`${short}cost.${lane === 'hand' ? 'none' : 'unknown'}`);
   const { currency } = cost;
   const money = (amount: number) => ({ money: amount, currency });
-  return say(cost.high - cost.low < 1 ? 'cost.one' : 'cost', {
+  return words(`${short}cost${cost.high - cost.low < 1 ? '.one' : ''}`, {
     low: money(roundMoney(cost.low)),
     high: money(roundMoney(cost.high)),
     currency,
@@ -47,37 +48,76 @@ function field(page: Page, name: string, value: Spans | undefined): Field | unde
 }
 
 function rows(page: Page, job: ReportJob): (Field | undefined)[] {
-  const { say, words, wording, report } = page;
-  const because = job.laneBecause === null ? '' : ` ${words('because', { because: sentence(job.laneBecause) })}`;
+  const { say, words, report } = page;
+  const because =
+    job.laneBecause === null ? '' : ` ${words('because', { because: sentence(job.laneBecause) })}`;
   const shorts = job.cautions.flatMap((id) => report.cautions.find((one) => one.id === id)?.short ?? []);
   const ranked = job.rank > 0;
   const some = (list: readonly unknown[], text: () => Spans) => (list.length > 0 ? text() : undefined);
   return [
-    field(page, 'where', inline(job.where)),
+    field(page, 'where', inline(capital(job.where))),
     field(page, 'demanded', job.demandedBy === null ? undefined : inline(job.demandedBy)),
-    field(page, 'share', ranked ? inline(job.aloneText === null ? sentence(job.shareText) : `${sentence(job.shareText)} ${job.aloneText}`) : undefined),
+    field(
+      page,
+      'share',
+      ranked
+        ? inline(
+            job.aloneText === null ? sentence(job.shareText) : `${sentence(job.shareText)} ${job.aloneText}`,
+          )
+        : undefined,
+    ),
     field(page, 'ways', ranked ? waysText(page, job) : undefined),
     field(page, 'who', inline(words(`lane.${job.lane}`) + because)),
-    field(page, 'cost', costText(page, job)),
+    field(page, 'cost', inline(costText(page, job))),
     field(page, 'hours', hoursText(page, job.hours)),
-    field(page, 'before', some(job.beforeText, () => inline(job.beforeText.join(' ')))),
-    field(page, 'instead', some(job.insteadOf, () => say('instead', { numbers: numbers(job.insteadOf) }))),
-    field(page, 'either', some(job.eitherOf, () => say('either', { numbers: numbers(job.eitherOf) }))),
-    field(page, 'tied', some(job.tiedWith, () => say('tied', { numbers: numbers(job.tiedWith) }))),
-    field(page, 'rule', some(job.rules, () => inline(job.rules.map((rule) => ruleText(page, rule)).join(' ')))),
-    field(page, 'mind', some(shorts, () => inline(sentence(wording.value({ list: shorts }))))),
+    field(
+      page,
+      'before',
+      some(job.beforeText, () => inline(job.beforeText.join(' '))),
+    ),
+    field(
+      page,
+      'instead',
+      some(job.insteadOf, () => say('instead', these(job.insteadOf))),
+    ),
+    field(
+      page,
+      'either',
+      some(job.eitherOf, () => say('either', these(job.eitherOf))),
+    ),
+    field(
+      page,
+      'tied',
+      some(job.tiedWith, () => say('tied', these(job.tiedWith))),
+    ),
+    field(
+      page,
+      'rule',
+      some(job.rules, () => inline(job.rules.map((rule) => ruleText(page, rule)).join(' '))),
+    ),
+    field(
+      page,
+      'mind',
+      some(shorts, () => inline(sentence(shorts.join('; ')))),
+    ),
     field(page, 'comes-back', job.comesBack ? say('comes-back') : undefined),
   ];
 }
 
+const these = (list: readonly number[]) => ({ count: list.length, numbers: numbers(list) });
+
 /** A flow's phrase as a sentence: a capital first, a full stop last. */
 function sentence(text: string): string {
-  const capital = text.charAt(0).toUpperCase() + text.slice(1);
-  return /[.!?]$/.test(capital) ? capital : `${capital}.`;
+  return /[.!?]$/.test(text) ? capital(text) : `${capital(text)}.`;
 }
 
 function ruleText({ words }: Page, rule: ReportJob['rules'][number]): string {
-  return words('rule', { what: sentence(rule.what).slice(0, -1), value: rule.value, rulebook: rule.rulebook, status: words(`status.${rule.status}`) });
+  return words('rule', {
+    what: capital(rule.what),
+    value: rule.value,
+    rulebook: rule.rulebook,
+    status: words(`status.${rule.status}`),
+  });
 }
 
 function contractor({ say }: Page, job: ReportJob): Block[] {
@@ -104,13 +144,34 @@ function card(page: Page, job: ReportJob): Block {
   };
 }
 
+/** Below this many jobs a short list says nothing that the list itself does not. */
+const fewJobs = 4;
+
+function shortList(page: Page): Block[] {
+  const { report, say, words } = page;
+  if (report.jobs.length < fewJobs) return [];
+  const items = report.jobs.map((job) =>
+    say('short.item', {
+      do: job.do.replace(/\.$/, ''),
+      lane: words(`short.lane.${job.lane}`),
+      cost: costText(page, job, 'short.'),
+    }),
+  );
+  return [heading(2, say('short')), paragraph(say('short.intro')), ...list(items, true)];
+}
+
 /** The ranked list, and apart from it the jobs that close no way in. */
 export function composeJobs(page: Page): Block[] {
   const { report, say } = page;
   const also = report.alsoWorth.map((job) => card(page, job));
-  return [
+  const none = report.jobs.length === 0;
+  const top = [
     heading(2, say('list')),
-    paragraph(say(report.jobs.length > 0 ? 'list.intro' : 'list.empty', { ways: report.waysIn.length })),
+    paragraph(say(none ? 'list.empty' : 'list.intro', { ways: report.waysIn.length })),
+  ];
+  return [
+    ...shortList(page),
+    ...(none && report.inOrder ? [] : top),
     ...report.jobs.map((job) => card(page, job)),
     ...(also.length > 0 ? [heading(2, say('also')), paragraph(say('also.intro')), ...also] : []),
   ];

@@ -32,7 +32,12 @@ function biggest({ report, say }: Page): Block[] {
   const job = report.jobs.find((one) => one.rank === report.biggestChange);
   if (!job) return [];
   const also = job.rank === 1 ? [] : [paragraph(say('biggest.not-first', { number: job.rank }))];
-  return [heading(2, say('biggest')), paragraph(inline(job.do)), paragraph(say('biggest.alone', { number: job.rank, share: job.aloneShareText })), ...also];
+  return [
+    heading(2, say('biggest')),
+    paragraph(inline(job.do)),
+    paragraph(say('biggest.alone', { number: job.rank, share: job.aloneShareText })),
+    ...also,
+  ];
 }
 
 function firstHour({ report, say }: Page): Block[] {

@@ -1,17 +1,23 @@
 import type { Block, Spans } from './document.ts';
 import { inline } from './inline.ts';
-import { fields, heading, list, type Page, paragraph, typed } from './page.ts';
+import { capital, fields, heading, list, type Page, paragraph, typed } from './page.ts';
 
 function cautions({ report, say }: Page): Block[] {
   return [
     heading(2, say('cautions')),
     paragraph(say('cautions.intro')),
-    ...report.cautions.map((one): Block => ({ kind: 'caution', name: inline(one.short), spans: inline(one.text) })),
+    ...report.cautions.map(
+      (one): Block => ({ kind: 'caution', name: inline(capital(one.short)), spans: inline(one.text) }),
+    ),
   ];
 }
 
 /** A heading of the third level for each stop that has something. */
-function byStop<T extends { readonly stop: string }>({ report }: Page, all: readonly T[], blocks: (here: T[]) => Block[]): Block[] {
+function byStop<T extends { readonly stop: string }>(
+  { report }: Page,
+  all: readonly T[],
+  blocks: (here: T[]) => Block[],
+): Block[] {
   return report.stops.flatMap((stop) => {
     const here = all.filter((one) => one.stop === stop.id);
     return here.length > 0 ? [heading(3, inline(stop.title)), ...blocks(here)] : [];
@@ -33,7 +39,13 @@ function computations({ report, say, words }: Page): Block[] {
     heading(2, say('computations')),
     ...list(
       report.computations.map((one) =>
-        inline(words('computation', { text: one.text, result: String(Math.round(one.result * 1000) / 1000), unit: one.unit })),
+        inline(
+          words('computation', {
+            text: one.text,
+            result: String(Math.round(one.result * 1000) / 1000),
+            unit: one.unit,
+          }),
+        ),
       ),
     ),
   ];
@@ -41,11 +53,14 @@ function computations({ report, say, words }: Page): Block[] {
 
 function answers(page: Page): Block[] {
   const { report, say } = page;
-  const value = (line: { answer: string; typed: boolean }) => (line.typed ? typed(line.answer) : inline(line.answer));
+  const value = (line: { answer: string; typed: boolean }) =>
+    line.typed ? typed(line.answer) : inline(line.answer);
   return [
     heading(2, say('answers')),
     ...byStop(page, report.answersRead, (here) =>
-      here.flatMap((stop) => fields(stop.lines.map((line) => ({ name: inline(line.question), value: value(line) })))),
+      here.flatMap((stop) =>
+        fields(stop.lines.map((line) => ({ name: inline(line.question), value: value(line) }))),
+      ),
     ),
     ...(report.notes.length > 0 ? [heading(3, say('notes')), ...list(report.notes.map(typed))] : []),
   ];
@@ -66,7 +81,9 @@ function sources({ report, say, words }: Page): Block[] {
   return [
     heading(2, say('sources')),
     paragraph(say('sources.intro')),
-    ...fields(used.map((status) => ({ name: say(`status.${status}`), value: say(`status-means.${status}`) }))),
+    ...fields(
+      used.map((status) => ({ name: say(`status.${status}`), value: say(`status-means.${status}`) })),
+    ),
     {
       kind: 'table',
       head: [say('source.title'), say('source.by'), say('source.known'), say('source.note')],

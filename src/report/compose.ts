@@ -15,11 +15,6 @@ export function compose(report: Report, wording: Wording): ReportDocument {
   return {
     title: label === null ? title : [...title, { kind: 'text', text: ' - ' }, ...typed(label)],
     language,
-    blocks: [
-      ...composeOpening(page),
-      ...composeJobs(page),
-      ...composeAfter(page),
-      ...composeRecord(page),
-    ],
+    blocks: [...composeOpening(page), ...composeJobs(page), ...composeAfter(page), ...composeRecord(page)],
   };
 }

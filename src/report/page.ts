@@ -19,6 +19,9 @@ export function openPage(report: Report, wording: Wording): Page {
   return { report, wording, words, say: (id, values) => inline(words(id, values)) };
 }
 
+/** With a capital first. */
+export const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** What a person typed: shown as it is. */
 export const typed = (text: string): Spans => [{ kind: 'typed', text }];
 

@@ -2,23 +2,29 @@ import type { Block, ReportDocument, Span, Spans } from './document.ts';
 import { plainWords } from './document.ts';
 import { pageStyle, styleHash } from './page-style.ts';
 
-const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
-const escape = (text: string) => text.replace(/[&<>"']/g, (mark) => ENTITIES[mark] ?? '');
+const ENTITIES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+const safe = (text: string) => text.replace(/[&<>"']/g, (mark) => ENTITIES[mark] ?? '');
 
 function spanHtml(span: Span): string {
   switch (span.kind) {
     case 'text':
-      return escape(span.text);
+      return safe(span.text);
     case 'typed':
       // What people typed may run in another direction: it must not turn the line round.
-      return `<bdi>${escape(span.text)}</bdi>`;
+      return `<bdi>${safe(span.text)}</bdi>`;
     case 'code':
-      return `<code>${escape(span.text)}</code>`;
+      return `<code>${safe(span.text)}</code>`;
     case 'strong':
     case 'em':
       return `<${span.kind}>${words(span.spans)}</${span.kind}>`;
     case 'link':
-      return `<a href="${escape(span.href)}" rel="noreferrer">${words(span.spans)}</a>`;
+      return `<a href="${safe(span.href)}" rel="noreferrer">${words(span.spans)}</a>`;
     default:
       return span satisfies never;
   }
@@ -28,8 +34,10 @@ const words = (spans: Spans) => spans.map(spanHtml).join('');
 
 function tableHtml({ head, rows }: Block & { kind: 'table' }): string {
   const top = head.map((cell) => `<th scope="col">${words(cell)}</th>`).join('');
-  const body = rows.map((row) => `<tr>${row.map((cell) => `<td>${words(cell)}</td>`).join('')}</tr>`).join('\n');
-  return `<div class="wide" tabindex="0" role="region" aria-label="${escape(plainWords(head[0] ?? []))}"><table>\n<thead><tr>${top}</tr></thead>\n<tbody>\n${body}\n</tbody>\n</table></div>`;
+  const body = rows
+    .map((row) => `<tr>${row.map((cell) => `<td>${words(cell)}</td>`).join('')}</tr>`)
+    .join('\n');
+  return `<div class="wide" tabindex="0" role="region" aria-label="${safe(plainWords(head[0] ?? []))}"><table>\n<thead><tr>${top}</tr></thead>\n<tbody>\n${body}\n</tbody>\n</table></div>`;
 }
 
 function blockHtml(block: Block): string {
@@ -60,14 +68,14 @@ function blockHtml(block: Block): string {
 /** A report as one HTML page that holds everything it needs: no scripts, nothing fetched. */
 export function renderHtml(document: ReportDocument): string {
   return `<!doctype html>
-<html lang="${escape(document.language)}">
+<html lang="${safe(document.language)}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '${styleHash}'; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="referrer" content="no-referrer">
 <meta name="color-scheme" content="light dark">
-<title>${escape(plainWords(document.title))}</title>
+<title>${safe(plainWords(document.title))}</title>
 <style>${pageStyle}</style>
 </head>
 <body>

@@ -1,8 +1,8 @@
 import type { Report } from './report.ts';
 
 /** Characters that could steer a screen or turn a line round, which JSON would let through. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
-const STEERING = /[\u007f-\u009f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]|\udb40[\udc00-\udfff]/g;
+const STEERING =
+  /[\u007f-\u009f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]|\udb40[\udc00-\udfff]/g;
 
 const escaped = (unit: string) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`;
 

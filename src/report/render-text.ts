@@ -38,7 +38,9 @@ function blockLines(block: Block, width: number): string[] {
         return wrap(words(item), width, mark, ' '.repeat(mark.length));
       });
     case 'fields':
-      return block.rows.flatMap(({ name, value }) => wrap(`${words(name)}: ${words(value)}`, width, '', '  '));
+      return block.rows.flatMap(({ name, value }) =>
+        wrap(`${words(name)}: ${words(value)}`, width, '', '  '),
+      );
     case 'caution':
       return wrap(`${words(block.name)}: ${words(block.spans)}`, width, '- ', '  ');
     case 'table':

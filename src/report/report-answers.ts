@@ -1,5 +1,5 @@
-import { cleanText } from '../answers/reading/clean-text.ts';
 import { isOpen, type Step } from '../answers/path.ts';
+import { cleanText } from '../answers/reading/clean-text.ts';
 import type { Values } from '../wording/say.ts';
 import type { Material } from './material.ts';
 import type { Report } from './report.ts';

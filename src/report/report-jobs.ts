@@ -1,9 +1,9 @@
 import type { RankedGroup } from '../ranking/rank.ts';
 import type { Material } from './material.ts';
 import { placeText, placeValues } from './place-text.ts';
+import type { Report } from './report.ts';
 import { laneBecause } from './report-actions.ts';
 import { costAt, costTogether } from './report-costs.ts';
-import type { Report } from './report.ts';
 import { rulesBehind } from './report-rules.ts';
 import { aloneText, shareText } from './share-text.ts';
 
@@ -29,7 +29,9 @@ function textsOf(material: Material, group: RankedGroup) {
   const { wording } = material;
   const actions = [...new Set(group.jobs.map((job) => job.proposal.action))];
   const each = actions.map((action) => {
-    const places = group.jobs.filter((job) => job.proposal.action === action).map((job) => job.proposal.place);
+    const places = group.jobs
+      .filter((job) => job.proposal.action === action)
+      .map((job) => job.proposal.place);
     const values = placeValues(material, places);
     const say = (part: string) => wording.text(`action/${action.id}/${part}`, values);
     return {
@@ -61,7 +63,9 @@ function groupsWith(group: RankedGroup, numbers: Numbers, holds: (other: RankedG
 function relationsOf(material: Material, group: RankedGroup, numbers: Numbers) {
   const required = new Set(group.jobs.flatMap((job) => job.proposal.requires));
   const instead = new Set(group.jobs.flatMap((job) => job.proposal.insteadOf ?? []));
-  const before = groupsWith(group, numbers, (other) => other.jobs.some((job) => required.has(job.proposal.id)));
+  const before = groupsWith(group, numbers, (other) =>
+    other.jobs.some((job) => required.has(job.proposal.id)),
+  );
   const insteadOf = groupsWith(group, numbers, (other) =>
     other.jobs.some((job) => job.proposal.insteadOf !== undefined && instead.has(job.proposal.insteadOf)),
   ).map(([, number]) => number);
@@ -86,6 +90,11 @@ function relationsOf(material: Material, group: RankedGroup, numbers: Numbers) {
   };
 }
 
+/** Cautions as the flow lists them: leaving comes first. */
+function inOrderOfFlow({ checklist }: Material, ids: ReadonlySet<string>): string[] {
+  return checklist.flow.cautions.flatMap(({ id }) => (ids.has(id) ? [id] : []));
+}
+
 function amountsOf(material: Material, group: RankedGroup) {
   const closed = new Set(group.jobs.flatMap((job) => job.closes));
   const lessened = new Set(group.jobs.flatMap((job) => job.lessens).filter((way) => !closed.has(way)));
@@ -99,7 +108,7 @@ function amountsOf(material: Material, group: RankedGroup) {
       proposals.map((one) => costAt(material, one.action, one.place)),
     ),
     hours: { low: sum('low'), high: sum('high') },
-    cautions: [...new Set(proposals.flatMap((one) => one.cautions))],
+    cautions: inOrderOfFlow(material, new Set(proposals.flatMap((one) => one.cautions))),
     rules: rulesBehind(material, [...new Set(proposals.flatMap((one) => one.action.rules))]),
     comesBack: proposals.some((one) => one.action.comesBack),
   };

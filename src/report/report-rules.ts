@@ -10,9 +10,16 @@ function valueText({ wording }: Material, { dimension, value }: LimitInForce): s
   return dimension === 'slope' ? wording.value({ percent: value }) : String(value);
 }
 
+/** Whose rule it is: the place's own, general advice, or a rulebook between them by its title. */
+function rulebookText({ assessment, wording, checklist }: Material, id: string): string {
+  if (id === checklist.flow.walk.generalRulebook) return wording.text('report.rule.general');
+  if (id === assessment.path.rulebook) return wording.text('report.rule.place');
+  return checklist.flow.rulebooks.find((one) => one.id === id)?.title ?? id;
+}
+
 /** The limits of the place that stand behind a job. */
 export function rulesBehind(material: Material, ids: readonly string[]): Report['jobs'][number]['rules'] {
-  const { assessment, wording, checklist } = material;
+  const { assessment, wording } = material;
   return ids.flatMap((id) => {
     const inForce = assessment.path.limits.get(id);
     if (!inForce) return [];
@@ -23,7 +30,7 @@ export function rulesBehind(material: Material, ids: readonly string[]): Report[
         what: wording.text(`${at}/what`),
         value: valueText(material, inForce),
         note: wording.has(`${at}/note`) ? wording.text(`${at}/note`) : null,
-        rulebook: checklist.flow.rulebooks.find((one) => one.id === inForce.rulebook)?.title ?? inForce.rulebook,
+        rulebook: rulebookText(material, inForce.rulebook),
         source: inForce.limit.source,
         status: statusOf(material, inForce.limit.source),
       },
@@ -37,9 +44,7 @@ function layersOf(material: Material, id: string): Rulebook[] {
   const book = flow.rulebooks.find((one) => one.id === id);
   if (!book) return [];
   const below = book.over ?? flow.walk.generalRulebook;
-  return book.id === flow.walk.generalRulebook
-    ? [book]
-    : [book, ...layersOf(material, below)];
+  return book.id === flow.walk.generalRulebook ? [book] : [book, ...layersOf(material, below)];
 }
 
 /** Whose rules apply, whom to ask, and what the place notes beside its limits. */

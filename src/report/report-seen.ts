@@ -42,7 +42,8 @@ export function findingLines(material: Material): Report['findingLines'] {
         findings: list.map((one) => one.id),
         text: wording.text(`finding/${id}/say`, values),
         why: wording.text(`finding/${id}/why`, values),
-        noAction: first.finding.noAction === undefined ? null : wording.text(`finding/${id}/noAction`, values),
+        noAction:
+          first.finding.noAction === undefined ? null : wording.text(`finding/${id}/noAction`, values),
       },
     ];
   });

@@ -3,7 +3,15 @@ import type { Report } from './report.ts';
 
 type Referring = Pick<
   Report,
-  'findings' | 'elements' | 'waysIn' | 'actions' | 'jobs' | 'alsoWorth' | 'cautions' | 'rulebook' | 'computations'
+  | 'findings'
+  | 'elements'
+  | 'waysIn'
+  | 'actions'
+  | 'jobs'
+  | 'alsoWorth'
+  | 'cautions'
+  | 'rulebook'
+  | 'computations'
 >;
 
 function sourcesReferredTo(report: Referring, upkeep: Material['upkeep']): Set<string> {

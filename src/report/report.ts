@@ -1,7 +1,16 @@
 import { z } from 'zod';
 import { Season } from '../flow/schema/base.ts';
 import { Action, Job, LeftOut } from './schema-parts.ts';
-import { AnswersOfStop, Computation, Element, Finding, FindingLine, Source, ToFindOut, WayIn } from './schema-seen.ts';
+import {
+  AnswersOfStop,
+  Computation,
+  Element,
+  Finding,
+  FindingLine,
+  Source,
+  ToFindOut,
+  WayIn,
+} from './schema-seen.ts';
 
 const Ids = z.array(z.string());
 
@@ -37,7 +46,9 @@ export const Report = z.strictObject({
   exposure: z
     .strictObject({ now: z.number(), left: z.number() })
     .describe('Sum over the ways in; relative units, never a probability.'),
-  tradeFloor: z.number().describe('A trade job is advised while a way in that it lessens weighs at least this.'),
+  tradeFloor: z
+    .number()
+    .describe('A trade job is advised while a way in that it lessens weighs at least this.'),
   inOrder: z.boolean().describe('Nothing costly is needed.'),
   biggestChange: z.number().nullable().describe('Rank of the job that takes most off by itself.'),
   firstHour: z.array(z.strictObject({ actions: Ids, do: z.string() })).describe('The best first hour.'),
@@ -53,7 +64,9 @@ export const Report = z.strictObject({
   toFindOut: z.array(ToFindOut),
   computations: z.array(Computation),
   cautions: z.array(z.strictObject({ id: z.string(), short: z.string(), text: z.string(), sources: Ids })),
-  upkeep: z.array(z.strictObject({ id: z.string(), seasons: z.array(Season), do: z.string(), cautions: Ids })),
+  upkeep: z.array(
+    z.strictObject({ id: z.string(), seasons: z.array(Season), do: z.string(), cautions: Ids }),
+  ),
   sources: z.array(Source),
   answers: z.record(z.string(), z.unknown()).describe('The answer sheet: key -> answer, in base units.'),
   answersRead: z.array(AnswersOfStop),

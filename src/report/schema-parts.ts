@@ -58,7 +58,10 @@ export const Action = z.strictObject({
   hours: Hours,
   cautions: Ids,
   requires: Ids.describe('Actions that come before it.'),
-  insteadOf: z.string().nullable().describe('Actions with the same word do the same: the lowest residual counts.'),
+  insteadOf: z
+    .string()
+    .nullable()
+    .describe('Actions with the same word do the same: the lowest residual counts.'),
   demanded: z.boolean(),
   comesBack: z.boolean(),
   sources: Ids,

@@ -24,9 +24,13 @@ export const FindingLine = z.strictObject({
 export const Element = z.strictObject({
   id: z.string(),
   what: z.string(),
-  side: Side.nullable().describe('Nothing for an element that stands on every side or belongs to a tree or shed.'),
+  side: Side.nullable().describe(
+    'Nothing for an element that stands on every side or belongs to a tree or shed.',
+  ),
   sides: Sides,
-  readiness: z.number().describe('In (0, 1]: how readily it catches, carries or admits. Judgement, relative.'),
+  readiness: z
+    .number()
+    .describe('In (0, 1]: how readily it catches, carries or admits. Judgement, relative.'),
   low: z.number(),
   high: z.number(),
   basis: z.string(),
@@ -50,7 +54,11 @@ export const ToFindOut = z.strictObject({
   how: z.string(),
   why: z.enum(['notSure', 'skipped', 'notAsked']),
   sides: Sides,
-  stake: z.number().describe('Exposure that jobs could take off if it were known, with the likelihood of each answer; relative units.'),
+  stake: z
+    .number()
+    .describe(
+      'Exposure that jobs could take off if it were known, with the likelihood of each answer; relative units.',
+    ),
 });
 
 /** A value that was worked out. */

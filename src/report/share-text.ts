@@ -1,5 +1,5 @@
+import { type RankedGroup, takenOffBy } from '../ranking/rank.ts';
 import type { Material } from './material.ts';
-import { takenOffBy, type RankedGroup } from '../ranking/rank.ts';
 
 /** A share in the plain words of the flow, as a part of all that the jobs can take off. */
 export function shareText({ assessment, checklist }: Material, taken: number): string {

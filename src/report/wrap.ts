@@ -1,5 +1,6 @@
 /** Characters that take two cells of a terminal: East Asian wide forms and most pictures. */
-const WIDE = /[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{1f000}-\u{1faff}\u{20000}-\u{3fffd}]/u;
+const WIDE =
+  /[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{1f000}-\u{1faff}\u{20000}-\u{3fffd}]/u;
 const NO_WIDTH = /[\p{Mn}\p{Me}\p{Cf}]/u;
 
 /** How many cells of a terminal a text takes. */
@@ -29,7 +30,10 @@ export function wrap(text: string, width: number, first = '', indent = first): s
   const room = Math.max(2, width - Math.max(cellsOf(first), cellsOf(indent)));
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).filter((one) => one !== '').flatMap((one) => pieces(one, room))) {
+  for (const word of text
+    .split(/\s+/)
+    .filter((one) => one !== '')
+    .flatMap((one) => pieces(one, room))) {
     if (line !== '' && cellsOf(line) + 1 + cellsOf(word) > room) {
       lines.push(line);
       line = word;
