@@ -76,6 +76,17 @@ export function correctSpelling(
   return misspelt.size === 0 && loose.size === 0 ? undefined : { tokens: corrected, misspelt, loose };
 }
 
+/** The options that a message may have meant, for a friendly "did you mean"; at most three. */
+export function suggestOptions(tokens: readonly Token[], prepared: PreparedQuestion): readonly string[] {
+  const words = [...prepared.hints.keys()];
+  const near = tokens
+    .filter((token) => token.kind === 'word' && token.text.length > 2 && !prepared.known.has(token.stem))
+    .flatMap((token) =>
+      words.filter((word) => editDistance(token.stem, word, 2) <= (word.length > 4 ? 2 : 1)),
+    );
+  return optionsOf(near, prepared).slice(0, 3);
+}
+
 /** Whether a word is a misspelt side: it must not be taken for a side that was not named. */
 export function misspellsSide(tokens: readonly Token[], prepared: PreparedQuestion): boolean {
   return tokens.some(

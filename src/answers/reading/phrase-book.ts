@@ -36,10 +36,14 @@ export function buildPhraseBook<T>(
 /** A comma inside a long phrase changes nothing: labels are often typed as they stand. */
 const LONG_PHRASE = 4;
 
+/** A dash inside a phrase ("T1-11") parts nothing, and neither does a comma in a long one. */
+const passes = (mark: string | undefined, length: number): boolean =>
+  mark === '-' || (mark === ',' && length >= LONG_PHRASE);
+
 function endOf(stems: readonly string[], tokens: readonly Token[], from: number): number | undefined {
   let at = from;
   for (const stem of stems) {
-    if (tokens[at]?.text === ',' && stems.length >= LONG_PHRASE && at > from) at += 1;
+    if (at > from && stem !== '-' && passes(tokens[at]?.text, stems.length)) at += 1;
     if (tokens[at]?.stem !== stem) return undefined;
     at += 1;
   }

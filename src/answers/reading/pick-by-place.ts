@@ -6,7 +6,7 @@ const PLACES: ReadonlySet<Role> = new Set(['number', 'ordinal', 'letter']);
 /** The place from 0 that a number, letter or "the last one" stands for. */
 function placeOf(mark: Mark, count: number): number {
   const value = mark.value ?? Number.NaN;
-  return value === -1 ? count - 1 : value - 1;
+  return value === -1 && mark.role === 'ordinal' ? count - 1 : value - 1;
 }
 
 /** Whether a message names places in a list and nothing else: "2", "b", "1 and 3", "the second one". */

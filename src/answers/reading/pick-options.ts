@@ -1,5 +1,6 @@
 import { isParting, isQuiet, type Mark, type Role } from './mark.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
+import { stemsOf } from './tokens.ts';
 
 /** One part of an answer between commas and joining words, resolved to options. */
 export interface PickedPart {
@@ -44,6 +45,17 @@ function bestOf(hints: readonly Mark[]): readonly string[] {
   for (const hint of hints) for (const id of hint.ids ?? []) score.set(id, (score.get(id) ?? 0) + 1);
   const most = Math.max(0, ...score.values());
   return [...score].filter(([, count]) => count === most).map(([id]) => id);
+}
+
+/** "Cedar shingles": two phrases of different options, side by side, are the one option that holds both. */
+function compound(named: readonly Mark[], prepared: PreparedQuestion): string | undefined {
+  const stems = named.flatMap((mark) => stemsOf(mark.text));
+  const lists = stems.flatMap((stem) => {
+    const ids = prepared.hints.get(stem);
+    return ids === undefined ? [] : [ids];
+  });
+  const common = lists.length > 1 ? meet(lists) : [];
+  return common.length === 1 ? common[0] : undefined;
 }
 
 /** Whole phrases first; where one fits several options, the other words of the part decide. */
@@ -118,6 +130,7 @@ export function pickPart(
   if (place !== undefined) return { ...nothingPicked, ids: [place] };
   const { named, hints, denied, unknown } = sortMarks(part, deniedBefore && either);
   const settled = settle(named, hints);
+  const one = settled.ids.length > 1 ? compound(named, prepared) : undefined;
   const has = (...roles: Role[]) => part.some((mark) => roles.includes(mark.role));
   const nothing = named.length + hints.length + denied.length === 0;
   const shared = {
@@ -129,7 +142,8 @@ export function pickPart(
   if (named.length > 0 || hints.length === 0) {
     // A word of a label that is not one of the options named is left over.
     const stray = hints.filter((hint) => !hint.ids?.some((id) => settled.ids.includes(id))).length;
-    return { ...settled, ...shared, loose: false, unknown: unknown + stray };
+    const ids = one === undefined ? settled.ids : [one];
+    return { ...settled, ids, ...shared, loose: false, unknown: unknown + stray };
   }
   const best = bestOf(hints);
   const enough = hints.length >= unknown;

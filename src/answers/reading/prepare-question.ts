@@ -40,25 +40,56 @@ type Phrase = readonly [string, Meaning];
 const measured = new Set(['length', 'number', 'slope']);
 
 /** A label up to its first colon, comma or bracket: "Closed in" of "Closed in: a flat board". */
-function heads(label: string): string[] {
+function headOf(label: string): string | undefined {
   const head = label.split(/[:,(;]/)[0]?.trim() ?? '';
-  return head.length > 2 && head.length < label.length ? [label, head] : [label];
+  return head.length > 2 && head.length < label.length ? head : undefined;
+}
+
+/** Heads of labels name their option too, where no other option is named so. */
+function withHeads(
+  options: readonly PreparedOption[],
+  labels: readonly (readonly string[])[],
+): PreparedOption[] {
+  const keyOf = (phrase: string) => stemsOf(phrase).join(' ');
+  const heads = labels.map((list) => [...new Set(list.flatMap((label) => headOf(label) ?? []))]);
+  return options.map((option, at) => {
+    const taken = new Set(
+      options.flatMap((other, index) =>
+        index === at ? [] : [...other.phrases, ...(heads[index] ?? [])].map(keyOf),
+      ),
+    );
+    const own = (heads[at] ?? []).filter((head) => !taken.has(keyOf(head)));
+    return { ...option, phrases: [...option.phrases, ...own] };
+  });
 }
 
 function prepareOptions(question: Question): PreparedOption[] {
   if (question.kind === 'yesNo') return ['yes', 'no'].map((id) => ({ id, alone: false, phrases: [] }));
-  if (measured.has(question.kind))
-    return (question.picks ?? []).map((pick) => {
+  if (measured.has(question.kind)) {
+    const picks = (question.picks ?? []).map((pick) => {
       const bound = readBound(pick.value, question.kind);
-      const phrases = [...wordings(pick.label).flatMap(heads), ...pick.words];
       const value = typeof bound === 'number' ? { value: bound } : {};
-      return { id: String(pick.value), alone: false, phrases, ...value };
+      return {
+        id: String(pick.value),
+        alone: false,
+        phrases: [...wordings(pick.label), ...pick.words],
+        ...value,
+      };
     });
-  return (question.options ?? []).map((option) => ({
+    return withHeads(
+      picks,
+      (question.picks ?? []).map((pick) => wordings(pick.label)),
+    );
+  }
+  const options = (question.options ?? []).map((option) => ({
     id: option.id,
     alone: option.alone === true,
-    phrases: [option.id.replaceAll('-', ' '), ...wordings(option.label).flatMap(heads), ...option.words],
+    phrases: [option.id.replaceAll('-', ' '), ...wordings(option.label), ...option.words],
   }));
+  return withHeads(
+    options,
+    (question.options ?? []).map((option) => wordings(option.label)),
+  );
 }
 
 const all = (phrases: readonly string[], role: Meaning['role']): Phrase[] =>
@@ -142,7 +173,8 @@ function prepare(question: Question, words: Words): PreparedQuestion {
   const common = new Set([...all(words.no, 'no'), ...joining].flatMap(([phrase]) => stemsOf(phrase)));
   const hints = gatherHints(options, common);
   const phrases = [...named, ...answers, ...joining];
-  const answerWords = answers.flatMap(([phrase]) => stemsOf(phrase)).filter((word) => word.length > 3);
+  const least = question.kind === 'yesNo' ? 3 : 4;
+  const answerWords = answers.flatMap(([phrase]) => stemsOf(phrase)).filter((word) => word.length >= least);
   return {
     question,
     options,

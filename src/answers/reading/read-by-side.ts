@@ -2,6 +2,7 @@ import { type Side, sideNames } from '../../flow/schema/base.ts';
 import type { BySideAnswer } from '../answer.ts';
 import { type Assigned, type Assignment, assignSides } from './assign-sides.ts';
 import { type Mark, meaningOf } from './mark.ts';
+import { namesPlaces, readPlaces } from './pick-by-place.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
 import {
   everySide,
@@ -109,6 +110,22 @@ function withoutNoise(items: readonly SideItem[]): readonly SideItem[] {
   return kept;
 }
 
+function itemsOf(lower: string, { marks, prepared, asked, rules }: SideReader): readonly SideItem[] {
+  const items = sideItems(marks, lower, prepared, asked);
+  return rules.namingIsYes ? withoutNoise(items) : items;
+}
+
+/** "1 and 3", "1-3": sides by their places in the list shown. */
+function readNumbered({ marks, asked }: SideReader): Assignment[] | NoValue {
+  const places = readPlaces(marks, asked.length);
+  if ('kind' in places) return places;
+  const sides = places.flatMap((place) => asked[place] ?? []);
+  return [
+    { selection: { sides, all: false, rest: false }, value: plainYesNo('yes') },
+    { selection: otherSides, value: plainYesNo('no') },
+  ];
+}
+
 function rulesFor(prepared: PreparedQuestion, context: ReadingContext): ClauseRules {
   const { kind } = prepared.question;
   const measures = kind === 'length' || kind === 'number' || kind === 'slope';
@@ -147,11 +164,12 @@ export function readBySide(
   const asked = context.sides.length > 0 ? context.sides : sideNames;
   const reader = { prepared, context, asked, rules: rulesFor(prepared, context), marks };
   const status = statusOnly(meaningOf(marks));
-  const items = sideItems(marks, lower, prepared, asked);
   const assignments =
     status !== undefined
       ? [{ selection: everySide, value: status }]
-      : readItems(reader.rules.namingIsYes ? withoutNoise(items) : items, reader);
+      : reader.rules.namingIsYes && namesPlaces(marks)
+        ? readNumbered(reader)
+        : readItems(itemsOf(lower, reader), reader);
   if ('kind' in assignments) return assignments;
   const assigned = assignSides(assignments, asked);
   if ('kind' in assigned) return assigned;

@@ -100,6 +100,18 @@ function measure(text: string, context: ReadingContext): Measured | Unread {
   }
 }
 
+/** "Across the street, about 60 feet": a measure beside a pick is what counts. */
+function measureWithin(text: string, marks: readonly Mark[], context: ReadingContext): Measured | Unread {
+  const read = measure(text, context);
+  const named = marks.filter((mark) => mark.role === 'option');
+  if ('value' in read || named.length === 0 || !marks.some((mark) => mark.role === 'number')) return read;
+  const rest = named
+    .reduce((left, mark) => left.replace(mark.text, ' '), text)
+    .replace(/^[\s,]+|[\s,]+$/g, '');
+  const within = measure(rest, context);
+  return 'value' in within ? within : read;
+}
+
 /** A little more than the difference that rounding makes between units. */
 const EDGE = 1e-9;
 
@@ -166,7 +178,7 @@ export function readMeasureValue(
     const look = pickByLook(marks, prepared);
     if (typeof look === 'number') return given(look, {}, howKnown(marks));
   }
-  const read = measure(said, context);
+  const read = measureWithin(said, marks, context);
   if ('value' in read) {
     const note = {
       ...(read.assumedUnit === undefined ? {} : { assumedUnit: read.assumedUnit }),

@@ -1,5 +1,5 @@
 import { cleanText } from './clean-text.ts';
-import { misspellsSide } from './correct-spelling.ts';
+import { misspellsSide, suggestOptions } from './correct-spelling.ts';
 import { type PreparedQuestion, prepareQuestion } from './prepare-question.ts';
 import { isOnePhrase, type Message, readAsTyped, readCorrected } from './read-answer.ts';
 import { guessCommand, readCommand, readStopName, readTarget } from './read-command.ts';
@@ -25,10 +25,17 @@ function allowed(reading: Reading | undefined, context: ReadingContext): Reading
   return reading;
 }
 
-function notUnderstood(readings: readonly (AnswerReading | undefined)[]): Reading {
+function notUnderstood(
+  readings: readonly (AnswerReading | undefined)[],
+  message: Message,
+  prepared: PreparedQuestion,
+): Reading {
   const problems = readings.filter((reading) => reading?.kind === 'notUnderstood');
   const telling = problems.find((reading) => (reading.nearest?.length ?? 0) > 0);
-  return telling ?? problems[0] ?? { kind: 'notUnderstood', problem: { code: 'noMatch' } };
+  const first = telling ?? problems[0] ?? { kind: 'notUnderstood', problem: { code: 'noMatch' } };
+  const near =
+    first.problem.code === 'noMatch' && !first.nearest ? suggestOptions(message.tokens, prepared) : [];
+  return near.length > 0 ? { ...first, nearest: near } : first;
 }
 
 const ASKING =
@@ -61,7 +68,9 @@ function readForQuestion(message: Message, prepared: PreparedQuestion, context: 
   const guessed = readCorrected(message, prepared, context);
   if (guessed?.reading.kind === 'answer') return guessed.reading;
   return (
-    guessCommand(message.tokens, context.words) ?? target ?? notUnderstood([typed.reading, guessed?.reading])
+    guessCommand(message.tokens, context.words) ??
+    target ??
+    notUnderstood([typed.reading, guessed?.reading], message, prepared)
   );
 }
 

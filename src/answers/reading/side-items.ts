@@ -40,7 +40,7 @@ function numberedSides(
 
 /** "Both front and back": beside named sides the word adds nothing; alone it needs two sides. */
 function keepsBoth(mark: Mark, marks: readonly Mark[], asked: readonly Side[]): boolean {
-  if (mark.text !== 'both') return true;
+  if (mark.text !== 'both' || mark.role !== 'allSides') return true;
   return asked.length === 2 && !marks.some((one) => one.role === 'sides');
 }
 
@@ -54,16 +54,25 @@ export function joinSelections(first: SideSelection, second: SideSelection): Sid
   };
 }
 
+const LOOSE_ENDS = new Set('on at in for along around by of to the is are'.split(' '));
+
+/** "12 feet on | both sides": what only leads on to the sides is no part of the value. */
+function isLooseEnd(marks: readonly Mark[], at: number, to: number): boolean {
+  const mark = marks[at] as Mark;
+  // "6 in all round" are inches, "10 in the front" are not.
+  const inches = mark.text === 'in' && marks[at - 1]?.role !== 'filler' && marks[to]?.text !== 'the';
+  return isParting(mark) || (mark.role === 'filler' && LOOSE_ENDS.has(mark.text) && !inches);
+}
+
 function valuePart(marks: readonly Mark[], lower: string): Part | undefined {
   let from = 0;
   let to = marks.length;
   while (from < to && isParting(marks[from] as Mark) && marks[from]?.role !== 'to') from += 1;
-  while (to > from && isParting(marks[to - 1] as Mark)) to -= 1;
+  while (to > from && isLooseEnd(marks, to - 1, to)) to -= 1;
   const kept = marks.slice(from, to);
   const first = kept[0];
   const last = kept.at(-1);
-  if (first === undefined || last === undefined || kept.every((mark) => mark.role === 'filler'))
-    return undefined;
+  if (first === undefined || last === undefined || kept.every(isQuiet)) return undefined;
   // Signs such as `~` and `"` are no marks of their own: they belong to the number they touch.
   const before = /[~≈<>#]\s*$/.exec(lower.slice(0, first.start))?.[0].length ?? 0;
   const after = /^["'%°]+/.exec(lower.slice(last.end))?.[0].length ?? 0;
@@ -82,6 +91,24 @@ function insideNumber(mark: Mark, lower: string): boolean {
 }
 
 const measured = new Set(['length', 'number', 'slope']);
+const EMPTY_YES: ReadonlySet<Mark['role']> = new Set(['yes', 'echoYes', 'guessYes']);
+/** "All the same" is all; "yes, metal" is metal. */
+function addsNothing(mark: Mark, at: number, marks: readonly Mark[], namingIsYes: boolean): boolean {
+  const beside = [marks[at - 1], marks[at + 1]].some(
+    (one) => one?.role === 'allSides' || one?.role === 'all',
+  );
+  return (mark.role === 'same' && beside) || (!namingIsYes && EMPTY_YES.has(mark.role));
+}
+
+type PartingUse = 'break' | 'except' | 'drop' | undefined;
+
+/** What a mark that is no side does between values; undefined when it belongs to one. */
+function partingUse(mark: Mark, first: boolean, isMeasure: boolean, lower: string): PartingUse {
+  if (mark.role === 'except') return 'except';
+  if (mark.role === 'stop') return 'break';
+  if (mark.role === 'comma' && !(isMeasure && insideNumber(mark, lower))) return 'break';
+  return first && (isParting(mark) || (mark.role === 'filler' && !isMeasure)) ? 'drop' : undefined;
+}
 
 /** Cuts the marks of an answer by side into sides, values and what stands between them. */
 export function sideItems(
@@ -91,7 +118,8 @@ export function sideItems(
   asked: readonly Side[],
 ): readonly SideItem[] {
   const items: SideItem[] = [];
-  const isMeasure = measured.has(prepared.question.kind);
+  const { kind } = prepared.question;
+  const namingIsYes = kind === 'yesNo' || kind === 'sides';
   const numbered = numberedSides(marks, prepared, asked);
   let run: Mark[] = [];
   const flush = () => {
@@ -99,23 +127,22 @@ export function sideItems(
     if (part !== undefined) items.push({ type: 'value', part });
     run = [];
   };
-  for (const mark of marks) {
-    if (!keepsBoth(mark, marks, asked)) continue;
-    const selection = selectionOf(mark, numbered);
+  const addSides = (selection: SideSelection) => {
     const last = items.at(-1);
-    if (selection !== undefined) {
+    flush();
+    if (last?.type === 'sides' && last === items.at(-1))
+      items[items.length - 1] = { type: 'sides', selection: joinSelections(last.selection, selection) };
+    else items.push({ type: 'sides', selection });
+  };
+  for (const [at, mark] of marks.entries()) {
+    if (!keepsBoth(mark, marks, asked) || addsNothing(mark, at, marks, namingIsYes)) continue;
+    const selection = selectionOf(mark, numbered);
+    const use = partingUse(mark, run.length === 0, measured.has(kind), lower);
+    if (selection !== undefined) addSides(selection);
+    else if (use === 'break' || use === 'except') {
       flush();
-      const before = items.at(-1);
-      if (before?.type === 'sides' && last === before)
-        items[items.length - 1] = { type: 'sides', selection: joinSelections(before.selection, selection) };
-      else items.push({ type: 'sides', selection });
-    } else if (mark.role === 'except') {
-      flush();
-      items.push({ type: 'except' });
-    } else if (mark.role === 'stop' || (mark.role === 'comma' && !(isMeasure && insideNumber(mark, lower)))) {
-      flush();
-      items.push({ type: 'break', firm: mark.role === 'stop' });
-    } else if (!(run.length === 0 && (isParting(mark) || (isQuiet(mark) && !isMeasure)))) run.push(mark);
+      items.push(use === 'except' ? { type: 'except' } : { type: 'break', firm: mark.role === 'stop' });
+    } else if (use === undefined) run.push(mark);
   }
   flush();
   return items;

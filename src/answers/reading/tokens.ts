@@ -12,7 +12,7 @@ export interface Token {
 }
 
 const PIECE =
-  /\d+\/\d+(?:th|nd|rd|st)?s?|\d+(?:st|nd|rd|th)(?![\p{L}\d])|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+|[\p{L}\p{M}]+(?:'[\p{L}\p{M}]+)*|[½¼¾⅛⅜⅝⅞⅓⅔]|[^\s]/gu;
+  /^-\d+(?:\.\d+)?|\d+\/\d+(?:th|nd|rd|st)?s?|\d+(?:st|nd|rd|th)(?![\p{L}\d])|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+|[\p{L}\p{M}]+(?:'[\p{L}\p{M}]+)*|[½¼¾⅛⅜⅝⅞⅓⅔]|[^\s]/gu;
 const MARKS = ',;:=.!?-/&+|';
 const FRACTIONS: Readonly<Record<string, string>> = {
   '½': '1/2',
@@ -61,7 +61,7 @@ function readPiece(text: string, start: number, lower: string, tokens: readonly 
   const sign = FRACTIONS[text];
   if (sign !== undefined) return token('fraction', sign, start, end);
   const first = text.charCodeAt(0);
-  if ((first >= 48 && first <= 57) || (first === 46 && text.length > 1)) {
+  if ((first >= 48 && first <= 57) || ((first === 46 || first === 45) && text.length > 1)) {
     if (text.includes('/')) return token('fraction', text.replace(/[a-z]+$/, ''), start, end);
     const digits = /[a-z]/.test(text);
     const value = Number.parseFloat(text.replaceAll(',', ''));
