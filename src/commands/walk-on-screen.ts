@@ -1,13 +1,13 @@
-import { platform } from 'node:process';
+import { platform, env as processEnv } from 'node:process';
 import type { ReadStream, WriteStream } from 'node:tty';
-import { runInteractive } from '../terminal/ink/run-interactive.tsx';
 import { terminalReflows } from '../terminal/ink/screen.ts';
+import { loadInteractive } from '../terminal/load-interactive.ts';
 import type { Phrase, TerminalConversation, TerminalEnd } from '../terminal/ports.ts';
 import { chooseSymbols } from '../terminal/symbols.ts';
 import type { CommandIo } from './io.ts';
 
 /** The conversation on the screen; in a file of its own, so that line mode never loads what draws it. */
-export function runInTerminal({
+export async function runInTerminal({
   conversation,
   io,
   phrase,
@@ -19,6 +19,7 @@ export function runInTerminal({
   readonly interrupted: AbortSignal;
 }): Promise<TerminalEnd> {
   const { stdin, stdout, env } = io;
+  const runInteractive = await loadInteractive(processEnv);
   return runInteractive({
     conversation,
     stdin: stdin as unknown as ReadStream,
