@@ -50,7 +50,10 @@ describe.each(houses)('from the JSON of %s alone', (name) => {
     expect(lines.flatMap((line) => line.actions).sort()).toEqual(report.actions.map(({ id }) => id).sort());
     for (const line of lines) {
       const shares = report.actions.filter(({ id }) => line.actions.includes(id)).map(({ share }) => share);
-      expect(shares.reduce((total, one) => total + one, 0), line.do).toBeCloseTo(line.share, 10);
+      expect(
+        shares.reduce((total, one) => total + one, 0),
+        line.do,
+      ).toBeCloseTo(line.share, 10);
     }
     expect(report.jobs.map(({ rank }) => rank)).toEqual(report.jobs.map((_, position) => position + 1));
   });

@@ -87,9 +87,7 @@ export function workOutAgain(written: Written) {
         share > near || alone > near || job.demanded || Object.keys(job.treats).length === 0,
     )
     .sort((a, b) =>
-      Math.abs(a.share - b.share) > near
-        ? b.share - a.share
-        : byAlone(a.alone, b.alone, a.job.id, b.job.id),
+      Math.abs(a.share - b.share) > near ? b.share - a.share : byAlone(a.alone, b.alone, a.job.id, b.job.id),
     );
   return { now, left: now - sum(ordered.map(({ share }) => share)), listed, ordered };
 }
