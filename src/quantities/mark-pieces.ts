@@ -25,6 +25,8 @@ export type Role =
   | 'by'
   | 'flat'
   | 'filler'
+  | 'fractionEnding'
+  | 'place'
   | 'unit'
   | 'hyphen'
   | 'comma'
@@ -66,6 +68,8 @@ function plainEntries(words: NumberWords): [Role, readonly string[]][] {
     ['flat', words.flat],
     ['hyphen', ['-']],
     ['comma', [',']],
+    ['place', words.places],
+    ['fractionEnding', words.fractionEndings],
     ['filler', words.fillers],
   ];
 }
@@ -124,7 +128,10 @@ export function markPieces(
     const entry = lexicon
       .get(piece.text)
       ?.find(({ words: parts }) => parts.every((part, step) => pieces[index + step]?.text === part));
-    marked.push(entry?.mark ?? plainMark(piece));
+    const mark = entry?.mark ?? plainMark(piece);
+    // `1/8th`: the ending belongs to the fraction and says nothing more.
+    const ending = mark.role === 'fractionEnding' && marked.at(-1)?.role === 'ratio';
+    if (!ending) marked.push(mark);
     index += entry?.words.length ?? 1;
   }
   return marked;

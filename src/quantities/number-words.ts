@@ -30,6 +30,10 @@ export type NumberWords = {
   /** Between the sides of a rectangle: `10 by 12`. */
   readonly by: readonly string[];
   readonly flat: readonly string[];
+  /** What follows a fraction in digits: `1/8th`. */
+  readonly fractionEndings: readonly string[];
+  /** Words that begin the place from which was measured, after the length: `10 feet behind the garage`. */
+  readonly places: readonly string[];
   /** Words that change nothing. */
   readonly fillers: readonly string[];
   readonly units: Readonly<Partial<Record<UnitId, readonly string[]>>>;
@@ -98,14 +102,14 @@ export const ENGLISH_NUMBER_WORDS: NumberWords = {
     '>=|≥|+|at least|no less than|not less than|or more|or over|or better|or farther|or further|or above|plus|min|minimum|and up|and over|or taller|or wider|or bigger|or larger',
   ),
   nearly: list(
-    'nearly|almost|not quite|just under|just below|a bit under|a little under|slightly under|a bit less than|just shy of|close to',
+    'nearly|almost|not quite|just under|just below|a bit under|a little under|slightly under|a bit less than|a little less than|a hair under|just shy of|close to',
   ),
   justOver: list(
-    'just over|a bit over|a little over|slightly over|a bit more than|a little more than|just above',
+    'just over|a bit over|a hair over|a little over|slightly over|a bit more than|a little more than|just above',
   ),
   nothing: list(
     [
-      'none|nothing|nil|touching|touches|it touches|it is touching|they touch|no gap|no gap at all|no space|no distance|in contact',
+      'none|nothing|nil|touching|touching it|touching the house|touching the wall|touching the roof|touching the siding|touches|it touches|it is touching|they touch|no gap|no gap at all|no space|no distance|in contact',
       'right against it|against it|against the wall|right against the wall|up against it|up against the wall|flush',
       'they are touching|right on it|attached|right up against it|none at all|no clearance',
     ].join('|'),
@@ -115,11 +119,15 @@ export const ENGLISH_NUMBER_WORDS: NumberWords = {
   flat: list(
     'flat|level|none|no slope|it is flat|it is level|flat ground|all flat|dead flat|completely flat|dead level',
   ),
+  fractionEndings: list('th|ths|s|rd|rds|nd|nds|st'),
+  places: list(
+    'on|behind|beside|near|nearest|against|next to|toward|towards|into|in front of|where|between the|over by|by the',
+  ),
   fillers: list(
     [
       'it|is|its|the|that|they|are|theyre|thats|were|there|away|off|out|high|tall|wide|long|deep|thick|apart|across|up|down|total|overall|mesh|gap|hole|holes',
       'distance|space|clear|clearance|far|in total|all together|altogether|from the wall|from the house|from it|from the roof|or thereabouts',
-      'i|would|be|was|built|built in|in the year|year|years old|th|ths|st|nd|rd|s|rises|rise|drops|drop|falls|goes|up by|down by|run|slope|grade|gradient|steep|each|at|just|only|exactly|very|well|yeah|yes|um|uh|hmm|oh about|like|measured|we|have|has|got|of them|left|per side|from the ground|above the ground|above ground|off the ground|from the trunk|from the fence|.|!|?|(|)|=',
+      'i|would|be|was|built|built in|in the year|year|years old|rises|rise|drops|drop|falls|goes|up by|down by|run|slope|grade|gradient|steep|each|at|just|only|exactly|very|well|yeah|yes|um|uh|hmm|oh about|like|measured|we|have|has|got|of them|left|per side|from the ground|above the ground|above ground|off the ground|from the trunk|from the fence|.|!|?|(|)|=',
     ].join('|'),
   ),
   units: {

@@ -67,6 +67,15 @@ const notRead = (reason: NotReadReason, detail?: string): NotRead =>
 
 type Ends = { readonly low: Measure; readonly high: Measure; readonly next: number };
 
+const PLACE_ROLES: readonly Role[] = ['place', 'to', 'between', 'lessThan', 'moreThan', 'by'];
+
+/** Leaves out what tells from where it was measured: `10 feet from the house`, `6 ft above the deck`. */
+function withoutPlace(marked: readonly Marked[]): readonly Marked[] {
+  const lastCarrier = marked.findLastIndex((piece) => CARRIERS.includes(piece.role));
+  const start = marked.findIndex((piece, index) => index > lastCarrier && PLACE_ROLES.includes(piece.role));
+  return lastCarrier === -1 || start === -1 ? marked : marked.slice(0, start);
+}
+
 function readEnds(pieces: readonly Marked[]): Ends | undefined {
   const between = pieces[0]?.role === 'between';
   const low = readMeasure(pieces, between ? 1 : 0, !between);
@@ -163,7 +172,8 @@ function readBounds(
 export function readQuantity(text: string, options: ReadOptions): ReadQuantity {
   const said = text.trim();
   if (said === '') return notRead('empty');
-  const all = markPieces(splitAnswer(said), options.words ?? ENGLISH_NUMBER_WORDS, options.dimension);
+  const words = options.words ?? ENGLISH_NUMBER_WORDS;
+  const all = withoutPlace(markPieces(splitAnswer(said), words, options.dimension));
   const roles = new Set(all.map((piece) => piece.role));
   const spoken = all.filter((piece) => !HEDGES.includes(piece.role));
   // "in 1978": before a plain number the word is no unit.

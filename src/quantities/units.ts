@@ -14,9 +14,7 @@ export type Watts = Quantity<'watts'>;
 export type WattsPerSquareMetre = Quantity<'wattsPerSquareMetre'>;
 export type Kelvins = Quantity<'kelvins'>;
 export type Kilograms = Quantity<'kilograms'>;
-export type Seconds = Quantity<'seconds'>;
 export type MetresPerSecond = Quantity<'metresPerSecond'>;
-export type Pascals = Quantity<'pascals'>;
 
 /** Marks a plain number that is already in metres. */
 export const metres = (value: number): Metres => value as Metres;
@@ -36,12 +34,8 @@ export const wattsPerSquareMetre = (value: number): WattsPerSquareMetre => value
 export const kelvins = (value: number): Kelvins => value as Kelvins;
 /** Marks a plain number that is already in kilograms. */
 export const kilograms = (value: number): Kilograms => value as Kilograms;
-/** Marks a plain number that is already in seconds. */
-export const seconds = (value: number): Seconds => value as Seconds;
 /** Marks a plain number that is already in metres per second. */
 export const metresPerSecond = (value: number): MetresPerSecond => value as MetresPerSecond;
-/** Marks a plain number that is already in pascals. */
-export const pascals = (value: number): Pascals => value as Pascals;
 
 /**
  * Converts a value in any listed unit to the base unit of its dimension, to 15 digits, so that 3 in and a quarter of a

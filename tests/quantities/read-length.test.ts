@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ENGLISH_NUMBER_WORDS, type ReadLengthOptions, readLength } from '../../src/quantities/index.ts';
 
@@ -61,6 +62,12 @@ const exact: readonly Row[] = [
   ['a 5 ft gap', 5 * FOOT],
   ["it's 12 feet away", 12 * FOOT],
   ['10 feet from the house', 10 * FOOT],
+  ['10 feet from house', 10 * FOOT],
+  ['6 ft above the deck', 6 * FOOT],
+  ['2 feet 6 inches to the soffit', 2.5 * FOOT],
+  ['10 feet behind the garage', 10 * FOOT],
+  ['10 feet in front of the porch', 10 * FOOT],
+  ['touching the wall', 0],
   ['80cm', 0.8],
   ['0.5 m', 0.5],
   ['0,5 m', 0.5],
@@ -140,6 +147,8 @@ describe('readLength', () => {
     ['<5ft', 0, 5],
     ['more than 5 but less than 10 ft', 5, 10],
     ['nearly 5 ft', 4.5, 5],
+    ['a little less than 5 feet', 4.5, 5],
+    ['7 to 8 feet to the eave', 7, 8],
   ])('takes the range %s at its unsafe end', (said, lowFeet, highFeet) => {
     const low = readLength(said, { unsafeEnd: 'low' });
     const high = readLength(said, { unsafeEnd: 'high' });
@@ -188,6 +197,8 @@ describe('readLength', () => {
     ['far away', 'noNumber'],
     ['about a banana', 'noNumber'],
     ['5 bananas', 'notUnderstood'],
+    ['16ths', 'notUnderstood'],
+    ['5 ft from here and 3 ft from there', 'severalValues'],
     ['5 ft on the left, 3 ft on the right', 'severalValues'],
     ['5 ft 3 ft', 'severalValues'],
   ])('refuses %j because it is %s', (said, reason) => {
@@ -203,5 +214,27 @@ describe('readLength', () => {
     };
     const read = readLength('zwei bis 3 meter', { unsafeEnd: 'low', words });
     expect(read).toMatchObject({ kind: 'range', metres: 2, highMetres: 3 });
+  });
+});
+
+describe('reading anything at all', () => {
+  it('never throws, and gives only lengths that are finite and not below zero', () => {
+    const words =
+      'two half a an foot feet ft in and to between about less than more or 5 1/8 2.5 , - \' " by ½ few none minus'.split(
+        ' ',
+      );
+    const text = fc.oneof(
+      fc.string(),
+      fc.array(fc.constantFrom(...words), { maxLength: 8 }).map((list) => list.join(' ')),
+    );
+    fc.assert(
+      fc.property(text, fc.constantFrom<'low' | 'high'>('low', 'high'), (said, unsafeEnd) => {
+        const read = readLength(said, { unsafeEnd });
+        if (read.kind === 'notALength') return;
+        expect(Number.isFinite(read.metres)).toBe(true);
+        expect(read.metres).toBeGreaterThanOrEqual(0);
+      }),
+      { numRuns: 1000 },
+    );
   });
 });

@@ -1,4 +1,4 @@
-import { type Piece, pointAt } from './boundary-piece.ts';
+import { type Piece, pieceLength, pointAt } from './boundary-piece.ts';
 import type { Point } from './outline.ts';
 
 type Line = Extract<Piece, { type: 'line' }>;
@@ -66,10 +66,30 @@ export function partOf(piece: Piece, point: Point): number {
   return (((angle % full) + full) % full) / piece.sweep;
 }
 
-/** Parts of the way along the first piece at which it may have to be cut by the second. */
+const NEAR = 1e-6;
+
+/** True for a point, known to lie on the line or circle of a piece, that lies on the piece or at its ends. */
+function reaches(piece: Piece, point: Point): boolean {
+  const part = partOf(piece, point);
+  const slack = NEAR / pieceLength(piece);
+  const full = piece.type === 'arc' ? (2 * Math.PI) / piece.sweep : Number.POSITIVE_INFINITY;
+  return part <= 1 + slack && (part >= -slack || part >= full - slack);
+}
+
+function liesOn(piece: Piece, point: Point): boolean {
+  if (piece.type === 'arc') {
+    const dx = point.x - piece.centre.x;
+    const dy = point.y - piece.centre.y;
+    return Math.abs(Math.sqrt(dx * dx + dy * dy) - piece.radius) < NEAR;
+  }
+  const { from, to } = piece;
+  const turned = (to.x - from.x) * (point.y - from.y) - (to.y - from.y) * (point.x - from.x);
+  return Math.abs(turned) < NEAR * pieceLength(piece);
+}
+
+/** Parts of the way along the first piece at which the second crosses it, touches it or ends on it. */
 export function cutsBy(first: Piece, second: Piece): readonly number[] {
-  const ends = [pointAt(second, 0), pointAt(second, 1)];
-  return [...meetings(first, second), ...ends]
-    .map((point) => partOf(first, point))
-    .filter((part) => part > 0 && part < 1);
+  const ends = [pointAt(second, 0), pointAt(second, 1)].filter((point) => liesOn(first, point));
+  const crossings = meetings(first, second).filter((point) => reaches(second, point));
+  return [...crossings, ...ends].map((point) => partOf(first, point)).filter((part) => part > 0 && part < 1);
 }

@@ -13,8 +13,6 @@ export const SOURCE_STATUS = {
   'jlc-vent-table': 'read',
   'astm-e2016': 'read',
   'blevins-1984': 'reported',
-  'nfpa-54': 'reported',
-  'irc-m1502': 'read',
   'bre-187': 'read',
   'howell-catalog': 'read',
   'nureg-1805': 'read',

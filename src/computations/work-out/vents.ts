@@ -1,14 +1,13 @@
 import { type SquareMetres, squareInches, squareMetres } from '../../quantities/index.ts';
 import { grossVentArea, netFreeAreaOfOpening } from '../formulas/gross-vent-area.ts';
-import { requiredNetFreeArea } from '../formulas/net-free-area.ts';
 import { type Outside, outside } from '../formulas/outside.ts';
-import { ventRatio } from '../formulas/vent-ratio.ts';
 import { wholeCount } from '../formulas/whole-count.ts';
 import { VENT_COVERS } from '../tables/vent-covers.ts';
 import type { Computation } from './computation.ts';
 import { defineComputation, type Values, type Worked, whenCovered } from './define-computation.ts';
-import { areaInput, choiceInput, countInput, yesNoInput } from './input-definitions.ts';
+import { areaInput, choiceInput, countInput } from './input-definitions.ts';
 import { areaValue, countValue, fractionValue } from './result-values.ts';
+import { neededArea, ratioInputs, ventRequired } from './vent-required.ts';
 
 const PURPOSES = [
   { id: 'attic', label: 'attic vent' },
@@ -19,25 +18,6 @@ const PURPOSES = [
 
 const purposeInput = choiceInput('purpose', 'what the opening is for', PURPOSES, 'attic');
 
-const ratioInputs = [
-  areaInput('ventedArea', 'floor area of the attic or under-floor space', [0, 10_000]),
-  countInput('base', 'area for each unit of net free area, the rule without conditions', [50, 3000], {
-    default: 150,
-  }),
-  countInput('reduced', 'the same when the conditions of the rule are met', [50, 3000], { default: 300 }),
-  choiceInput(
-    'needs',
-    'which of its conditions the rule asks for',
-    [
-      { id: 'all', label: 'all of them (model code since 2015, under-floor)' },
-      { id: 'any', label: 'any of them (model code before 2015)' },
-    ],
-    'all',
-  ),
-  yesNoInput('retarder', 'there is a vapour retarder on the warm side, or on the ground under a floor'),
-  yesNoInput('balanced', 'upper and lower vents are in balance (for under-floor: vents near each corner)'),
-];
-
 /** Openings that carry burnt gas, lint or room air are never screened. */
 function meshable(values: Values): Outside | undefined {
   const purpose = values.choice('purpose');
@@ -47,35 +27,6 @@ function meshable(values: Values): Outside | undefined {
     'attic and under-floor vents: a dryer outlet or flue is never screened with mesh',
   );
 }
-
-function neededArea(values: Values): { ratio: number; needed: SquareMetres | Outside } {
-  const needs = values.choice('needs') === 'any' ? 'any' : 'all';
-  const rule = { base: values.number('base'), reduced: values.number('reduced'), needs } as const;
-  const ratio = ventRatio(rule, [values.choice('retarder') === 'yes', values.choice('balanced') === 'yes']);
-  return { ratio, needed: requiredNetFreeArea(squareMetres(values.number('ventedArea')), ratio) };
-}
-
-const ventRequired = defineComputation({
-  id: 'vent-required',
-  title: 'Net free area that an attic or under-floor space needs',
-  group: 'vents',
-  inputs: ratioInputs,
-  work: (values) => {
-    const { ratio, needed } = neededArea(values);
-    return whenCovered(
-      [needed],
-      (area): Worked => ({
-        values: [
-          areaValue('netFreeArea', 'net free area needed', area),
-          areaValue('eachHalf', 'half of it, high and low', area / 2),
-          countValue('ratio', 'area for each unit of net free area', ratio),
-        ],
-        sources: ['irc-r806', 'irc-r408'],
-        notes: ['half-high-half-low', 'local-code-decides'],
-      }),
-    );
-  },
-});
 
 const coverInput = (id: string, label: string, defaultId?: string) =>
   choiceInput(id, label, VENT_COVERS, defaultId);
@@ -115,7 +66,7 @@ const ventPasses = defineComputation({
       [net],
       (area): Worked => ({
         values: [areaValue('netFreeArea', 'net free area', area)],
-        sources: [printed === undefined ? 'jlc-vent-table' : 'trade-practice'],
+        sources: ['jlc-vent-table'],
         notes: ['printed-area-wins', 'mesh-stops-embers-only', 'appliance-air-first'],
       }),
     );
