@@ -1,4 +1,5 @@
 // Bundles the program, so that it starts fast and `npm start` needs no compiler.
+import { spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { build } from 'esbuild';
 
@@ -15,6 +16,7 @@ await build({
   target: 'node20.19',
   jsx: 'automatic',
   minifySyntax: true,
+  minifyWhitespace: true,
   legalComments: 'none',
   define: { 'process.env.NODE_ENV': '"production"', 'process.env.DEV': '"false"' },
   // Native or optional at run time; react-devtools-core is only for ink's own debugging.
@@ -24,3 +26,7 @@ await build({
   },
   logLevel: 'warning',
 });
+
+// The checked flow is kept beside the program, so that a start parses no YAML.
+const { status } = spawnSync(process.execPath, ['.build/roofdown.mjs', 'questions'], { stdio: ['ignore', 'ignore', 'inherit'] });
+if (status !== 0) process.exit(status ?? 1);

@@ -6,24 +6,16 @@ import type { Programme } from '../conversation/programme.ts';
 import type { WalkId, WalkRecord } from '../conversation/record.ts';
 import { readAnswers } from '../files/read-answers.ts';
 import { sayProblem } from '../flow/problem.ts';
-import { type ReportFormat, reportFormats } from '../report/formats.ts';
 import { wordReply } from '../wording/word-reply.ts';
 import { type CommandIo, write } from './io.ts';
 import { loadProgramme } from './load-programme.ts';
 import { makeReport } from './make-report.ts';
 import { ProgramError } from './program-error.ts';
+import { readFormat } from './read-format.ts';
 import { type ReaderOptions, readerOf } from './reader-options.ts';
 import { wordingFor } from './wording-for.ts';
 
 const toldToLeave = 3;
-
-/** A format by its name. */
-export function readFormat(name: string | undefined): ReportFormat {
-  const found = reportFormats.find((one) => one === (name ?? 'text'));
-  if (!found)
-    throw new ProgramError(`There is no format "${name}". Say one of: ${reportFormats.join(', ')}.`);
-  return found;
-}
 
 /** The text of an answer file; `-` is standard input. */
 export async function readAnswerText(io: CommandIo, path: string): Promise<string> {

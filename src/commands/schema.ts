@@ -1,13 +1,10 @@
-import { z } from 'zod';
-import { FlowFile } from '../flow/schema/file.ts';
-import { Report } from '../report/report.ts';
 import { write } from './io.ts';
 import { ProgramError } from './program-error.ts';
 import type { Register } from './register.ts';
 
 const schemas = {
-  flow: () => z.toJSONSchema(FlowFile, { io: 'input', unrepresentable: 'any' }),
-  report: () => z.toJSONSchema(Report),
+  flow: async () => (await import('../flow/json-schema.ts')).flowJsonSchema(),
+  report: async () => (await import('../report/report.ts')).reportJsonSchema(),
 } as const;
 
 /** `schema`: JSON Schemas, for editors (flow files) and for readers of reports. */
@@ -23,6 +20,6 @@ export const registerSchema: Register = (program, io) => {
           `There is no schema "${what}". Say one of: ${Object.keys(schemas).join(', ')}.`,
         );
       }
-      await write(io.stdout, `${JSON.stringify(schemas[what as keyof typeof schemas](), null, 2)}\n`);
+      await write(io.stdout, `${JSON.stringify(await schemas[what as keyof typeof schemas](), null, 2)}\n`);
     });
 };

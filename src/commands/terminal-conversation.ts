@@ -4,16 +4,23 @@ import type { WalkId } from '../conversation/record.ts';
 import { handleMessage, type KeptTurn, type Shell } from '../conversation/shell.ts';
 import type { TerminalConversation, Turn } from '../terminal/ports.ts';
 import { wordReply } from '../wording/word-reply.ts';
-import { makeReport } from './make-report.ts';
 import { wordingFor } from './wording-for.ts';
 
 /** Words a kept turn for the terminal; the report is made only where the reply has a place for it. */
-function toTurn({ programme, clock }: Shell, { record, reply }: KeptTurn, width: () => number): Turn {
+async function toTurn(
+  { programme, clock }: Shell,
+  { record, reply }: KeptTurn,
+  width: () => number,
+): Promise<Turn> {
   const { checklist } = programme;
   const worded = wordReply(reply, wordingFor(checklist, record));
   const stop = reply.progress.stop;
   const drawing = checklist.flow.stops.find((one) => one.id === stop)?.drawing;
   const wantsReport = reply.parts.some((part) => part.kind === 'report');
+  // Loaded when it is wanted: the first question should not wait for what makes reports.
+  const report = wantsReport
+    ? (await import('./make-report.ts')).makeReport(checklist, record, clock(), 'text', width())
+    : undefined;
   return {
     worded,
     phase: reply.phase,
@@ -21,7 +28,7 @@ function toTurn({ programme, clock }: Shell, { record, reply }: KeptTurn, width:
     revision: reply.revision,
     ...(reply.ask ? { ask: reply.ask } : {}),
     ...(drawing ? { drawing } : {}),
-    ...(wantsReport ? { report: makeReport(checklist, record, clock(), 'text', width()) } : {}),
+    ...(report === undefined ? {} : { report }),
   };
 }
 

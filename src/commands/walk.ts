@@ -2,7 +2,6 @@ import type { Shell } from '../conversation/shell.ts';
 import { chooseTerminalMode } from '../terminal/mode.ts';
 import type { TerminalConversation, TerminalEnd } from '../terminal/ports.ts';
 import { findWalk } from './find-walk.ts';
-import { runHeadless } from './headless.ts';
 import type { CommandIo } from './io.ts';
 import { loadProgramme } from './load-programme.ts';
 import { newWalkId, offerToGoOn } from './offer-to-go-on.ts';
@@ -44,6 +43,7 @@ export const registerWalk: Register = (program, io, outcome) => {
     )
     .action(async (options: WalkOptions) => {
       if (options.answers !== undefined) {
+        const { runHeadless } = await import('./headless.ts');
         outcome.exitCode = await runHeadless(io, { ...options, answers: options.answers });
         return;
       }

@@ -1,13 +1,10 @@
 import type { Checklist } from '../assess/checklist.ts';
 import type { WalkStore } from '../conversation/ports.ts';
 import { unitsOf } from '../conversation/units.ts';
-import { answersAsYaml } from '../files/write-answers.ts';
 import { findWalk } from './find-walk.ts';
-import { readFormat } from './headless.ts';
 import type { CommandIo } from './io.ts';
 import { write } from './io.ts';
 import { loadProgramme } from './load-programme.ts';
-import { makeReport } from './make-report.ts';
 import { openStore } from './open-store.ts';
 import { ProgramError } from './program-error.ts';
 import type { Register } from './register.ts';
@@ -63,6 +60,10 @@ export const registerWalks: Register = (program, io) => {
     .action((typed: string, options: { format: string }) =>
       withStore(io, async (store, checklist) => {
         const record = await load(store, typed);
+        const [{ makeReport }, { readFormat }] = await Promise.all([
+          import('./make-report.ts'),
+          import('./read-format.ts'),
+        ]);
         const format = readFormat(options.format);
         await write(
           io.stdout,
@@ -77,6 +78,7 @@ export const registerWalks: Register = (program, io) => {
     .action((typed: string) =>
       withStore(io, async (store, checklist) => {
         const record = await load(store, typed);
+        const { answersAsYaml } = await import('../files/write-answers.ts');
         await write(
           io.stdout,
           answersAsYaml(checklist, record.sheet, unitsOf(checklist, record.sheet, record.units)),

@@ -20,7 +20,7 @@ export function textsOf(checklist: Checklist): Texts {
 export function wordingFor(
   checklist: Checklist,
   record: Pick<WalkRecord, 'sheet' | 'language' | 'audience' | 'units'>,
-  escape?: Reader['escape'],
+  escaping?: Reader['escape'],
 ): Wording {
   const { limits } = pathOf(checklist.index, record.sheet);
   const units = unitsOf(checklist, record.sheet, record.units);
@@ -30,6 +30,6 @@ export function wordingFor(
     audience,
     units,
     limits,
-    ...(escape ? { escape } : {}),
+    ...(escaping ? { escape: escaping } : {}),
   });
 }

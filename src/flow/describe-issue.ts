@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { didYouMean } from './did-you-mean.ts';
 
 type Issue = z.core.$ZodIssue;

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Action, Caution, Cost, Upkeep } from './schema/action.ts';
 import type { Text } from './schema/base.ts';
 import type { Stop, Walk } from './schema/file.ts';

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { describeIssue } from './describe-issue.ts';
 import { didYouMean, nearest } from './did-you-mean.ts';
 import type { FlowDocument } from './document.ts';

@@ -22,10 +22,10 @@ dd { margin: 0; }
 .caution { border-left: 4px solid var(--line); padding-left: .8rem; }
 .wide { overflow-x: auto; }
 table { border-collapse: collapse; font-size: .92rem; width: 100%; }
-th, td { text-align: left; vertical-align: top; padding: .35rem .6rem .35rem 0; border-bottom: 1px solid var(--line); }
+th, td { text-align: left; vertical-align: top; padding: .35rem .6rem .35rem 0; border-bottom: 1px solid var(--line); overflow-wrap: break-word; min-width: 5.5rem; }
 @media (max-width: 34rem) { dl > div { grid-template-columns: 1fr; } dt { font-size: .92rem; } article { padding: .2rem .8rem .6rem; } }
 @media print { body { font-size: 10.5pt; color: #000; background: #fff; } main { max-width: none; padding: 0; } article, .caution, li, dl > div, tr { break-inside: avoid; } h2, h3 { break-after: avoid; } .wide { overflow: visible; } a { color: #000; } }
 `;
 
 /** SHA-256 of the style, so that the page's policy lets no other style in. */
-export const styleHash = 'sha256-c3IR9qZws8el+TfmUJXODmhQ1hv5pf/i+itgREZCS6I=';
+export const styleHash = 'sha256-/tr2ugETPGsLOdNdOGW1YT0edaM1wtWlfLLtyaddLj8=';

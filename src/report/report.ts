@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Season } from '../flow/schema/base.ts';
 import { Action, Job, LeftOut } from './schema-parts.ts';
 import {

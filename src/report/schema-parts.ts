@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { KnownBy, Lane, Side } from '../flow/schema/base.ts';
 
 const Ids = z.array(z.string());

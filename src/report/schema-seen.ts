@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { KnownBy, Side } from '../flow/schema/base.ts';
 
 const Sides = z.array(Side);

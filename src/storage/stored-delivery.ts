@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Delivery } from '../conversation/ports.ts';
 import type { WalkId } from '../conversation/record.ts';
 

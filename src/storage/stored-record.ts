@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { WalkId, WalkRecord } from '../conversation/record.ts';
 
 const Plain = z.union([

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Reply } from '../conversation/message.ts';
 import { describeIssues, parseJson, type ReadRow } from './stored-record.ts';
 

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { didYouMean } from '../did-you-mean.ts';
 import type { Flow } from '../flow.ts';
 import { type Located, problemAt } from '../located.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Id, Lane, Per, Season, Text } from './base.ts';
 import { Condition } from './condition.ts';
 

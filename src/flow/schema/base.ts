@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** Ids are lower-case words joined by `-` and `.`, such as `vents.quarter-mesh`. */
 export const Id = z

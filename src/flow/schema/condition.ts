@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Id, Quantity } from './base.ts';
 
 const Bound = z.union([Quantity, z.strictObject({ limit: Id })]);

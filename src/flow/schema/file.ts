@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Action, Caution, Cost, Upkeep } from './action.ts';
 import { Id, Text } from './base.ts';
 import { Element, Finding, WayIn } from './finding.ts';

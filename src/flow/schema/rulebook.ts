@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Id, KnownBy, Quantity, Text } from './base.ts';
 
 /** A number or fact from a rulebook. */

@@ -1,5 +1,5 @@
 import type Database from 'libsql';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { WalkSummary } from '../../conversation/ports.ts';
 import type { WalkId } from '../../conversation/record.ts';
 
