@@ -1,0 +1,67 @@
+import type { Answer, AnswerSheet } from '../../answers/answer.ts';
+import { answerKey } from '../../answers/answer.ts';
+import { isOpen, layOutPath, type Step } from '../../answers/path.ts';
+import type { LevelName } from '../schema/practice-file.ts';
+import { drawAnswer, type Draw } from './draw-answer.ts';
+import type { HouseMaker } from './house-maker.ts';
+import type { PracticeHouse } from './practice-house.ts';
+import { createRandom, drawOne, drawSome, type Random } from './random.ts';
+
+/** A length that may not exceed another is cut to it. */
+function keepLess({ rules }: HouseMaker, step: Step, answer: Answer, sheet: AnswerSheet): Answer {
+  const rule = rules.lessThan.find((one) => one.question === step.question.id);
+  if (!rule || answer.status !== 'given' || typeof answer.value !== 'number') return answer;
+  const other = sheet[answerKey(rule.than, step.group, step.member)];
+  if (other?.status !== 'given' || typeof other.value !== 'number') return answer;
+  return { status: 'given', value: Math.min(answer.value, other.value / 2) };
+}
+
+/** Answers every question of the walk in turn, on the path as it then stands. */
+function drawSheet(maker: HouseMaker, level: LevelName, random: Random, fixed: AnswerSheet): AnswerSheet {
+  const { index } = maker.checklist;
+  let sheet = fixed;
+  for (;;) {
+    const path = layOutPath(index, sheet);
+    const step = path.steps.find((one) => isOpen(one, sheet));
+    if (!step) return Object.fromEntries(path.steps.map((one) => [one.key, sheet[one.key] as Answer]));
+    const draw: Draw = { maker, level: maker.rules.levels[level], random, facts: path.facts };
+    sheet = { ...sheet, [step.key]: keepLess(maker, step, drawAnswer(draw, step), sheet) };
+  }
+}
+
+function drawDistractors(maker: HouseMaker, count: number, random: Random): PracticeHouse['distractors'] {
+  const chosen = drawSome(random, maker.rules.distractors, count);
+  const byStop: Record<string, string[]> = {};
+  for (const one of chosen) byStop[one.stop] = [...(byStop[one.stop] ?? []), one.id];
+  return byStop;
+}
+
+/** What is played around the answers: distractors, the resident's temper, perhaps an alarm. */
+export function playHouse(
+  maker: HouseMaker,
+  house: Pick<PracticeHouse, 'name' | 'sheet' | 'seed' | 'level'> & { readonly key?: readonly string[] },
+): PracticeHouse {
+  const level = maker.rules.levels[house.level];
+  const random = createRandom(house.seed ^ 0x5eed);
+  const temper = drawOne(
+    random,
+    level.tempers.map((one) => [one, 1] as const),
+  );
+  const distractors = drawDistractors(maker, level.distractors, random);
+  const alarmAt = random() < level.alarm ? drawSome(random, maker.rules.alarmStops, 1)[0] : undefined;
+  return { ...house, temper: temper ?? 'plain', distractors, ...(alarmAt === undefined ? {} : { alarmAt }) };
+}
+
+/** A made-up house: the same seed, level and place give the same house. */
+export function makeHouse(
+  maker: HouseMaker,
+  seed: number,
+  level: LevelName,
+  place: string | undefined = undefined,
+): PracticeHouse {
+  const question = maker.checklist.index.roles.get('place');
+  const fixed: AnswerSheet =
+    place === undefined || !question ? {} : { [question.id]: { status: 'given', value: place } };
+  const sheet = drawSheet(maker, level, createRandom(seed), fixed);
+  return playHouse(maker, { name: `seed-${seed}`, sheet, level, seed });
+}
