@@ -85,11 +85,15 @@ export function readCommand(tokens: readonly Token[], text: string, words: Words
 }
 
 /** A command in a small misspelling, for when nothing else is understood. */
-export function guessCommand(tokens: readonly Token[], words: Words): Reading | undefined {
+export function guessCommand(
+  tokens: readonly Token[],
+  words: Words,
+  known: ReadonlySet<string>,
+): Reading | undefined {
   const { whole, single } = commandWords(words);
   const spoken = withoutPolite(spokenOf(tokens));
   const [only] = spoken;
-  if (spoken.length !== 1 || only === undefined) return undefined;
+  if (spoken.length !== 1 || only === undefined || known.has(only.stem)) return undefined;
   const found = new Set(nearestWords(only.stem, single).map((word) => whole.get(word)));
   const [command] = found;
   return found.size === 1 && command !== undefined ? { kind: 'command', command } : undefined;

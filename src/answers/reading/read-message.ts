@@ -1,5 +1,6 @@
 import { cleanText } from './clean-text.ts';
 import { misspellsSide, suggestOptions } from './correct-spelling.ts';
+import { vocabularyOf } from './emergency-words.ts';
 import { type PreparedQuestion, prepareQuestion } from './prepare-question.ts';
 import { isOnePhrase, type Message, readAsTyped, readCorrected } from './read-answer.ts';
 import { guessCommand, readCommand, readStopName, readTarget } from './read-command.ts';
@@ -68,7 +69,7 @@ function readForQuestion(message: Message, prepared: PreparedQuestion, context: 
   const guessed = readCorrected(message, prepared, context);
   if (guessed?.reading.kind === 'answer') return guessed.reading;
   return (
-    guessCommand(message.tokens, context.words) ??
+    guessCommand(message.tokens, context.words, prepared.known) ??
     target ??
     notUnderstood([typed.reading, guessed?.reading], message, prepared)
   );
@@ -80,7 +81,10 @@ function readWithoutQuestion(message: Message, context: ReadingContext): Reading
     readCommand(tokens, text, context.words) ??
     readTarget(tokens, context) ??
     readStopName(tokens, context) ??
-    guessCommand(tokens, context.words) ?? { kind: 'notUnderstood', problem: { code: 'noQuestion' } }
+    guessCommand(tokens, context.words, vocabularyOf(context.questions)) ?? {
+      kind: 'notUnderstood',
+      problem: { code: 'noQuestion' },
+    }
   );
 }
 

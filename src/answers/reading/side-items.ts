@@ -57,10 +57,13 @@ export function joinSelections(first: SideSelection, second: SideSelection): Sid
 const LOOSE_ENDS = new Set('on at in for along around by of to the is are'.split(' '));
 
 /** "12 feet on | both sides": what only leads on to the sides is no part of the value. */
-function isLooseEnd(marks: readonly Mark[], at: number, to: number): boolean {
+function isLooseEnd(marks: readonly Mark[], at: number, lower: string): boolean {
   const mark = marks[at] as Mark;
   // "6 in all round" are inches, "10 in the front" are not.
-  const inches = mark.text === 'in' && marks[at - 1]?.role !== 'filler' && marks[to]?.text !== 'the';
+  const inches =
+    mark.text === 'in' &&
+    marks[at - 1]?.role !== 'filler' &&
+    !/^ (?:the|my|our) /.test(lower.slice(mark.end));
   return isParting(mark) || (mark.role === 'filler' && LOOSE_ENDS.has(mark.text) && !inches);
 }
 
@@ -68,7 +71,7 @@ function valuePart(marks: readonly Mark[], lower: string): Part | undefined {
   let from = 0;
   let to = marks.length;
   while (from < to && isParting(marks[from] as Mark) && marks[from]?.role !== 'to') from += 1;
-  while (to > from && isLooseEnd(marks, to - 1, to)) to -= 1;
+  while (to > from && isLooseEnd(marks, to - 1, lower)) to -= 1;
   const kept = marks.slice(from, to);
   const first = kept[0];
   const last = kept.at(-1);

@@ -53,6 +53,12 @@ function unitWord(text: string, after: Token | undefined, rest: string): string 
   return text === "'" || FEET.has(text) ? 'foot' : undefined;
 }
 
+/** A dash parts numbers and single letters (`1-3`, `a-c`) only; elsewhere it joins words. */
+function parts(before: Token | undefined, rest: string): boolean {
+  if (before?.kind === 'number') return /^ ?\d/.test(rest);
+  return before?.kind === 'word' && before.text.length === 1 && /^ ?[a-z](?![a-z])/.test(rest);
+}
+
 function readPiece(text: string, start: number, lower: string, tokens: readonly Token[]): Token | undefined {
   const end = start + text.length;
   const before = tokens.at(-1);
@@ -68,8 +74,9 @@ function readPiece(text: string, start: number, lower: string, tokens: readonly 
     return token(digits ? 'ordinal' : 'number', text, start, end, value);
   }
   if (MARKS.includes(text)) {
-    const range = text === '-' && before?.kind === 'number' && /^ ?\d/.test(lower.slice(end));
-    return text === '-' && !range ? undefined : token('mark', text, start, end);
+    return text === '-' && !parts(before, lower.slice(end, end + 3))
+      ? undefined
+      : token('mark', text, start, end);
   }
   return /^[\p{L}\p{M}]/u.test(text)
     ? token('word', squeeze(text.replaceAll("'", '')), start, end)
