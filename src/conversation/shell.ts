@@ -28,6 +28,21 @@ export class WalkBusyError extends Error {
   override readonly name = 'WalkBusyError';
 }
 
+/** A message for a walk that is not there, where none was to begin. */
+export class WalkUnknownError extends Error {
+  override readonly name = 'WalkUnknownError';
+}
+
+/** How a message is to be handled. */
+export interface Handling {
+  /** The channel's own id of the message: it is answered once. */
+  readonly seen?: { readonly channel: string; readonly id: string };
+  /** Who reads, when the message begins a walk. */
+  readonly reader?: Parameters<typeof newWalk>[3];
+  /** Only a walk that is there goes on: none begins. */
+  readonly onlyKnown?: boolean;
+}
+
 /** The announcement that a turn brings, when it finished the walk. */
 function announcementOf(stored: WalkRecord | undefined, record: WalkRecord): Announcement | undefined {
   if (record.cursor.phase !== 'finished' || stored?.cursor.phase === 'finished') return undefined;
@@ -38,24 +53,26 @@ function announcementOf(stored: WalkRecord | undefined, record: WalkRecord): Ann
 /**
  * Runs one turn and keeps it before anything is shown. A message that was already answered gets the same reply again;
  * a turn that lost a race is run again on what is stored now.
- * Throws when the store fails, and a WalkBusyError when the walk changed under every one of the tries.
+ * Throws when the store fails, a WalkUnknownError with `onlyKnown`, and a WalkBusyError when the walk changed under every one of the tries.
  */
 export async function handleMessage(
   shell: Shell,
   id: WalkId,
   message: Message,
-  options: { seen?: { channel: string; id: string }; reader?: Parameters<typeof newWalk>[3] } = {},
+  options: Handling = {},
 ): Promise<KeptTurn> {
   const { programme, store, clock } = shell;
   let answeredBefore = false;
+  const repeated = async () => options.seen && store.replyTo(options.seen.channel, options.seen.id);
   for (let attempt = 0; attempt < tries; attempt++) {
     const stored = await store.load(id);
     const now = clock();
     const fresh = stored ?? newWalk(programme, id, now, options.reader);
     // Asked only after the store said so: most messages come once, and each reading costs a round trip.
-    const before =
-      answeredBefore && options.seen && (await store.replyTo(options.seen.channel, options.seen.id));
+    const unknown = options.onlyKnown && !stored;
+    const before = answeredBefore || unknown ? await repeated() : undefined;
     if (before) return { record: fresh, reply: before };
+    if (unknown) throw new WalkUnknownError('There is no such walk.');
     const { record, reply, erase } = takeTurn(programme, fresh, message, now);
     const announce = shell.announces ? announcementOf(stored, record) : undefined;
     const kept = await store.commit({

@@ -1,0 +1,43 @@
+import type { Part, Reply } from '../../conversation/message.ts';
+import type { WalkRecord } from '../../conversation/record.ts';
+import { say } from '../../conversation/turned.ts';
+import { wordReply } from '../../wording/word-reply.ts';
+import { reportLink } from '../report-link.ts';
+import type { Site } from '../site.ts';
+import { toPlainCharacters } from './gsm7.ts';
+
+/** What is said more quietly is left out, except how an answer was taken and help that was asked for. */
+const isLeftOut = (part: Part) =>
+  part.kind === 'say' && part.tone === 'quiet' && !/^(?:note|help)\./u.test(part.text);
+
+function reportParts(site: Site, record: WalkRecord): Part[] {
+  const jobs = site.firstJobs(record, 3).map((one) => one.replace(/[.;]$/u, ''));
+  const link = reportLink(site, record.id);
+  return [
+    ...(jobs.length > 0 ? [say('webhook.first-jobs', { jobs: jobs.join('; ') })] : []),
+    ...(link
+      ? [say('webhook.report-link', link), say('webhook.report-link-until', link)]
+      : [say('webhook.no-link')]),
+  ];
+}
+
+/** The parts as they fit a phone: the answers read back and the report are a link. */
+function shortParts(site: Site, record: WalkRecord, parts: readonly Part[]): Part[] {
+  const firstReadBack = parts.findIndex((part) => part.kind === 'readBack');
+  const link = reportLink(site, record.id);
+  return parts.flatMap((part, position): Part[] => {
+    if (part.kind === 'report') return reportParts(site, record);
+    if (part.kind === 'readBack')
+      return position === firstReadBack && link ? [say('webhook.answers-link', link)] : [];
+    return isLeftOut(part) ? [] : [part];
+  });
+}
+
+/** A reply as one plain text for a phone, without the line on how to answer; empty when nothing is said. */
+export function smsText(site: Site, record: WalkRecord, reply: Reply): string {
+  const parts = shortParts(site, record, reply.parts);
+  const { blocks, ask } = wordReply({ ...reply, parts }, site.wordingFor(record));
+  const choices = (ask?.choices ?? []).map(({ number, label }) => `${number} ${label}`);
+  const lines = [...blocks.flatMap((block) => block.lines), ...(ask ? [ask.question, ...choices] : [])];
+  return toPlainCharacters(lines.filter((line) => line !== '').join('\n'));
+}
