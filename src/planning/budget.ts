@@ -1,0 +1,201 @@
+import type { Assessment } from '../assess/assess.ts';
+import type { Computed } from '../findings/find.ts';
+import type { Flow } from '../flow/flow.ts';
+import type { Proposal } from '../ranking/actions.ts';
+import { jobsOf, orderOfDoing } from '../ranking/order.ts';
+import type { Ranked } from '../ranking/rank.ts';
+import { type Choice, type ChoiceProblem, fits, type Spend } from './choosing/choice.ts';
+import { choose } from './choosing/choose.ts';
+import { applyJob, effectOf, layOutEffects, stateAtStart } from './choosing/effects.ts';
+import { reduceChains } from './choosing/reduce-chains.ts';
+import { costsOfJobs, costTogether, type JobCost, type Range } from './job-cost.ts';
+
+/** What the household can give; nothing where there is no limit. */
+export interface Limits {
+  readonly money?: number;
+  /** Hours of the household's own work. */
+  readonly hours?: number;
+}
+
+/** A job of the chosen set, in the order of doing. */
+export interface BudgetJob {
+  readonly id: string;
+  /** Taken off at its turn; these add up to `takenOff`. */
+  readonly share: number;
+  /** By itself, without what it shares with others. */
+  readonly money: Range;
+  readonly hours: Range;
+}
+
+/** A job of the list that is not in the set. */
+export interface LeftOut {
+  readonly id: string;
+  /** What it would take off on top of the set. */
+  readonly adds: number;
+  /** With all that it still needs and has to pay. */
+  readonly money: Range;
+  readonly hours: Range;
+  /** `limit`: it does not fit on top of the set. `little`: it would fit, and takes nothing off any more. `noPrice`: nobody knows its price. */
+  readonly why: 'limit' | 'little' | 'noPrice';
+}
+
+/** What a larger limit would change. */
+export interface Step {
+  /** On top of the limit: money of the list's currency, or hours. */
+  readonly extra: number;
+  readonly adds: number;
+  readonly newJobs: readonly string[];
+  /** Jobs of the set that make room for better ones. */
+  readonly dropped: readonly string[];
+}
+
+/** The set of jobs that takes most off within money and hours. */
+export interface BudgetPlan {
+  readonly limits: Limits;
+  readonly currency: string | undefined;
+  readonly jobs: readonly BudgetJob[];
+  /** Together, shared costs once. The high end is held against the limit. */
+  readonly money: Range;
+  readonly hours: Range;
+  readonly exposure: number;
+  readonly takenOff: number;
+  /** What all jobs of the list together take off. */
+  readonly possible: number;
+  /** No other set within the limits takes off more. */
+  readonly exact: boolean;
+  /** At most this part of what the set takes off could be missed; 0 when exact. */
+  readonly gap: number;
+  /** What adds most, first. */
+  readonly leftOut: readonly LeftOut[];
+  readonly moreMoney: Step | undefined;
+  readonly moreHours: Step | undefined;
+}
+
+interface Material {
+  readonly list: readonly Proposal[];
+  readonly costs: readonly JobCost[];
+  readonly problem: Omit<ChoiceProblem, 'limit'>;
+}
+
+/** Jobs are held against the limit at the high end of their range: a plan that fits then fits in any case. */
+const end: keyof Range = 'high';
+
+function materialOf({ ranked, chains }: Assessment, flow: Flow, computed: Computed | undefined): Material {
+  const all = [...ranked].sort((a, b) => a.turn - b.turn).map((one) => one.proposal);
+  const list = all.filter((one, position) => !costsOfJobs(flow, all, computed)[position]?.unpriced);
+  const costs = costsOfJobs(flow, list, computed);
+  const positions = new Map(list.map((one, position) => [one.id, position]));
+  const sharedIds = [...new Set(costs.flatMap((cost) => cost.shared.map((one) => one.id)))];
+  const reduced = reduceChains(chains, jobsOf(list));
+  return {
+    list,
+    costs,
+    problem: {
+      effects: layOutEffects({ readiness: [], ways: reduced.ways }, reduced.jobs),
+      weights: reduced.weights,
+      jobs: list.map((one, position) => ({
+        money: costs[position]?.money[end] ?? 0,
+        hours: costs[position]?.hours[end] ?? 0,
+        shared: (costs[position]?.shared ?? []).map(({ id }) => sharedIds.indexOf(id)),
+        requires: one.requires.flatMap((id) => positions.get(id) ?? []),
+      })),
+      shared: sharedIds.map((id) => {
+        const cost = costs.flatMap((one) => one.shared).find((one) => one.id === id);
+        return { money: cost?.money[end] ?? 0, hours: 0 };
+      }),
+    },
+  };
+}
+
+const limitOf = ({ money, hours }: Limits): Spend => ({
+  money: money ?? Number.POSITIVE_INFINITY,
+  hours: hours ?? Number.POSITIVE_INFINITY,
+});
+
+/** The job with all it requires that is not chosen yet. */
+function missing({ problem }: Material, chosen: ReadonlySet<number>, job: number): number[] {
+  const seen = new Set<number>();
+  const add = (one: number): void => {
+    if (seen.has(one) || chosen.has(one)) return;
+    seen.add(one);
+    for (const next of problem.jobs[one]?.requires ?? []) add(next);
+  };
+  add(job);
+  return [...seen];
+}
+
+function leftOutOf(material: Material, choice: Choice, limits: Limits, unpriced: readonly Proposal[]): LeftOut[] {
+  const { list, costs, problem } = material;
+  const chosen = new Set(choice.chosen);
+  const state = stateAtStart(problem.effects, problem.weights);
+  for (const job of chosen) applyJob(problem.effects, state, job);
+  const costOf = (jobs: Iterable<number>) => costTogether([...jobs].flatMap((job) => costs[job] ?? []));
+  const spent = costOf(chosen);
+  const less = (a: Range, b: Range): Range => ({ low: a.low - b.low, high: a.high - b.high });
+  const left = list.flatMap((one, position): LeftOut[] => {
+    if (chosen.has(position) || one.treats.size === 0) return [];
+    const whole = costOf([...chosen, ...missing(material, chosen, position)]);
+    const adds = effectOf(problem.effects, state, position);
+    const fit = fits({ money: whole.money[end], hours: whole.hours[end] }, limitOf(limits));
+    const why = fit || adds <= 1e-12 ? 'little' : 'limit';
+    return [{ id: one.id, adds, money: less(whole.money, spent.money), hours: less(whole.hours, spent.hours), why }];
+  });
+  const none = { low: 0, high: 0 };
+  const without = unpriced.map((one): LeftOut => ({ id: one.id, adds: 0, money: none, hours: none, why: 'noPrice' }));
+  return [...left.sort((a, b) => b.adds - a.adds || (a.id < b.id ? -1 : 1)), ...without];
+}
+
+function stepOf(material: Material, before: Choice, limits: Limits, what: 'money' | 'hours', extra: number): Step | undefined {
+  const limit = limits[what];
+  if (limit === undefined) return undefined;
+  const after = choose({ ...material.problem, limit: limitOf({ ...limits, [what]: limit + extra }) });
+  const idsOf = (jobs: readonly number[]) => jobs.flatMap((job) => material.list[job]?.id ?? []);
+  const none = after.gain <= before.gain + 1e-9 * Math.max(1, before.gain);
+  return {
+    extra,
+    adds: none ? 0 : after.gain - before.gain,
+    newJobs: none ? [] : idsOf(after.chosen.filter((job) => !before.chosen.includes(job))),
+    dropped: none ? [] : idsOf(before.chosen.filter((job) => !after.chosen.includes(job))),
+  };
+}
+
+function inOrder(material: Material, chosen: readonly number[], { chains }: Assessment): BudgetJob[] {
+  const list = chosen.flatMap((job) => material.list[job] ?? []);
+  return orderOfDoing(list, chains, 0).map(({ proposal, share }) => {
+    const cost = material.costs[material.list.indexOf(proposal)];
+    const none = { low: 0, high: 0 };
+    return { id: proposal.id, share, money: cost?.money ?? none, hours: cost?.hours ?? none };
+  });
+}
+
+/** How much more is tried for the question what a little more would add. */
+export const moreMoney = 100;
+export const moreHours = 4;
+
+/**
+ * The set of jobs of the list that takes most off within the limits, each with all it requires. Exact by branch and
+ * bound; where the search ends early, the best found and how far it can be from the best.
+ */
+export function planWithin(assessment: Assessment, flow: Flow, limits: Limits, computed?: Computed): BudgetPlan {
+  const material = materialOf(assessment, flow, computed);
+  const choice = choose({ ...material.problem, limit: limitOf(limits) });
+  const priced = new Set(material.list);
+  const unpriced = assessment.ranked
+    .map((one: Ranked) => one.proposal)
+    .filter((one) => !priced.has(one) && one.treats.size > 0);
+  const together = costTogether(choice.chosen.flatMap((job) => material.costs[job] ?? []));
+  return {
+    limits,
+    currency: flow.costs[0]?.currency,
+    jobs: inOrder(material, choice.chosen, assessment),
+    ...together,
+    exposure: assessment.exposure,
+    takenOff: choice.gain,
+    possible: assessment.exposure - assessment.left,
+    exact: choice.exact,
+    gap: choice.exact || choice.gain === 0 ? 0 : (choice.bound - choice.gain) / choice.gain,
+    leftOut: leftOutOf(material, choice, limits, unpriced),
+    moreMoney: stepOf(material, choice, limits, 'money', moreMoney),
+    moreHours: stepOf(material, choice, limits, 'hours', moreHours),
+  };
+}
