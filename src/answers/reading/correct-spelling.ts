@@ -13,6 +13,8 @@ function slipsAllowed(length: number): number {
 const startsAlike = (word: string, other: string): boolean =>
   word[0] === other[0] || word[1] === other[1] || word[0] === other[1] || word[1] === other[0];
 
+const sorted = (word: string): string => [...word].sort().join('');
+
 /** The known words nearest to a misspelt one, all that are equally near. */
 export function nearestWords(word: string, known: readonly string[]): readonly string[] {
   let limit = slipsAllowed(word.length);
@@ -22,7 +24,9 @@ export function nearestWords(word: string, known: readonly string[]): readonly s
     // A short word is not reached from a longer one by dropping letters: "tree" is no slip for "three".
     const most = Math.min(limit, Math.max(1, slipsAllowed(candidate.length)));
     if (Math.abs(candidate.length - word.length) > most || !startsAlike(word, candidate)) continue;
-    const distance = editDistance(word, candidate, most);
+    // All the right letters in the wrong order ("vynil") count as one slip.
+    const jumbled = word.length > 4 && word.length === candidate.length && sorted(word) === sorted(candidate);
+    const distance = jumbled ? 1 : editDistance(word, candidate, most);
     if (distance > most) continue;
     if (distance < limit) {
       limit = distance;

@@ -70,6 +70,19 @@ function besideWords(token: Token, at: number, count: number): Meaning | undefin
   return token.text === 'n' && at > 0 && at < count - 1 ? { role: 'and' } : undefined;
 }
 
+/** "All but not sure about the back": the "not" of "but not" may begin "not sure". */
+function endOfPhrase(
+  phrase: { readonly item: Meaning; readonly next: number } | undefined,
+  tokens: readonly Token[],
+  prepared: PreparedQuestion,
+  at: number,
+): number {
+  if (phrase === undefined) return at + 1;
+  const last = phrase.next - 1;
+  if (phrase.item.role !== 'except' || last === at || tokens[last]?.text !== 'not') return phrase.next;
+  return phraseAt(prepared.book, tokens, last)?.item.role === 'notSure' ? last : phrase.next;
+}
+
 /** Gives every word and phrase of a message its role for this question, the longest phrase first. */
 export function markTokens(
   tokens: readonly Token[],
@@ -82,7 +95,7 @@ export function markTokens(
     const token = read[at] as Token;
     const phrase = phraseAt(prepared.book, read, at);
     const letter = phrase === undefined || phrase.next === at + 1 ? letterOf(token, phrase?.item) : undefined;
-    const next = letter === undefined ? (phrase?.next ?? at + 1) : at + 1;
+    const next = letter === undefined ? endOfPhrase(phrase, read, prepared, at) : at + 1;
     const loose = corrections?.loose.get(token);
     const meaning: Meaning =
       besideWords(token, at, read.length) ??

@@ -84,7 +84,8 @@ function sortMarks(part: readonly Mark[], deniedBefore: boolean): Sorted {
   const sorted: Sorted = { named: [], hints: [], denied: [], unknown: 0 };
   let denies = deniedBefore;
   for (const [index, mark] of part.entries()) {
-    if (isParting(mark)) continue;
+    // "The metal one": here the word is no number.
+    if (isParting(mark) || (mark.role === 'number' && mark.text === 'one')) continue;
     const next = part[index + 1]?.role;
     // "No metal" denies it; "no it's metal" only answers something else first.
     const deniesNext = mark.text === 'no' && (next === 'option' || next === 'hint');

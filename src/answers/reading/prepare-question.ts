@@ -123,7 +123,7 @@ function answerPhrases(words: Words, talk: TalkWords): Phrase[] {
     ...all(words.yes, 'yes'),
     ...all(words.no, 'no'),
     ...all(words.none, 'none'),
-    ...all(words.all, 'all'),
+    ...all([...words.all, 'both'], 'all'),
   ];
 }
 

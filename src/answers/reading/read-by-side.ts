@@ -24,10 +24,11 @@ type SideReading = ReadValue<BySideAnswer> | NoValue;
 /** Answering "on which sides", the sides not named are a no; unless some were told apart one by one. */
 function othersAreNo(clauses: SideClauses, assigned: readonly Assignment[], reader: SideReader): boolean {
   if (!reader.rules.namingIsYes || reader.marks.some((mark) => mark.role === 'word')) return false;
-  const naming = clauses.listed !== undefined || clauses.pairs.some((pair) => pair.valueFirst);
-  const saysYes = assigned.some(
-    ({ value: { answer } }) => answer.status === 'given' && answer.value === 'yes',
-  );
+  const says = (wanted: 'yes' | 'no') =>
+    assigned.some(({ value: { answer } }) => answer.status === 'given' && answer.value === wanted);
+  const saysYes = says('yes');
+  const naming =
+    clauses.listed !== undefined || (clauses.pairs.some((pair) => pair.valueFirst) && !says('no'));
   const wide = assigned.some(({ selection }) => selection.all || selection.rest);
   return naming && saysYes && !wide;
 }
@@ -103,7 +104,7 @@ function withoutNoise(items: readonly SideItem[]): readonly SideItem[] {
     )
       continue;
     const last = kept.at(-1);
-    if (item.type === 'sides' && last?.type === 'sides')
+    if (item.type === 'sides' && last?.type === 'sides' && last.selection.rest === item.selection.rest)
       kept[kept.length - 1] = { type: 'sides', selection: joinSelections(last.selection, item.selection) };
     else kept.push(item);
   }

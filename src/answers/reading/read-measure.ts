@@ -133,7 +133,9 @@ function unread({ reason, detail }: Unread): NoValue {
 
 /** A pick by its letter or by "option 2"; a bare number is a measure. */
 function pickByPlace(marks: readonly Mark[], text: string, prepared: PreparedQuestion): number | undefined {
-  const [only, ...more] = meaningOf(marks);
+  const meaning = meaningOf(marks);
+  const ordinal = meaning.find((mark) => mark.role === 'ordinal');
+  const [only, ...more] = ordinal ? meaning.filter((mark) => mark.text !== 'one') : meaning;
   if (only === undefined || more.length > 0) return undefined;
   const lettered = only.role === 'letter' || only.role === 'ordinal';
   const numbered =

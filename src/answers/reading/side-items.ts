@@ -133,7 +133,7 @@ export function sideItems(
   const addSides = (selection: SideSelection) => {
     const last = items.at(-1);
     flush();
-    if (last?.type === 'sides' && last === items.at(-1))
+    if (last?.type === 'sides' && last === items.at(-1) && last.selection.rest === selection.rest)
       items[items.length - 1] = { type: 'sides', selection: joinSelections(last.selection, selection) };
     else items.push({ type: 'sides', selection });
   };

@@ -47,10 +47,10 @@ export const ENGLISH_TALK_WORDS: TalkWords = {
     [
       'a|an|the|of|on|in|at|to|for|by|from|it|its|it is|they|they are|theyre|them|is|are|was|were|am|be|been|i|we|you|my|our|your|me|us',
       'have|has|had|got|ive got|we have|we have got|weve got|i have|there|there is|there are|theres|here|this|that|thats|these|those|that is|which|what',
-      'house|home|side|sides|ones|kind|kinds|type|types|sort|option|options|answer|choice|number|letter|pick|no.|please|thanks|thank you|whole|entire|part|corner|corners',
+      'house|home|side|sides|kind|kinds|type|types|sort|option|options|answer|choice|number|letter|pick|no.|please|thanks|thank you|whole|entire|part|corner|corners',
       'um|uh|hmm|er|well|oh|so|ok then|hi|hello|hey|just|only|really|actually|basically|mostly|mainly|pretty|very|quite|too|already|still|now|then|lol|haha',
       'see|i see|i can see|we can see|can see|call it|called|would be|id go with|ill go with|go with|lets say|put|mark|made of|made from|made out of|as well|as',
-      'do|does|did|can|will|would|around|along|up|down|out|facing|toward|towards|both|em|one of|of them|of it|sorry|dear|honey|sir|maam|mate|most of it|most|more or less all',
+      'do|does|did|can|will|would|around|along|up|down|out|facing|toward|towards|em|one of|of them|of it|sorry|dear|honey|sir|maam|mate|most of it|most|more or less all',
     ].join('|'),
   ),
   or: list('or|or maybe|or else|either'),
@@ -79,7 +79,7 @@ export const ENGLISH_TALK_WORDS: TalkWords = {
     'rest|the rest|rest of it|rest of them|all the rest|elsewhere|everywhere else|everything else|all else|all others|all the others|all other sides|the other sides|other sides|other side|the other side|others|the others|other ones|the other ones|other three|other two|the other three|the other two|remaining|remaining sides|the remaining sides|remainder|anywhere else|any other side|all the other sides',
   ),
   allSides: list(
-    'all|all of it|all of them|all sides|all the sides|all four|all four sides|all 4|all 4 sides|all three|all 3|all round|all around|all the way round|all the way around|all over|everywhere|everything|every side|every one|each|each side|each one|on every side|on all sides|on each side|whole house|the whole house|whole thing|entire house|the entire house|round the house|around the house|any side',
+    'both|all|all of it|all of them|all sides|all the sides|all four|all four sides|all 4|all 4 sides|all three|all 3|all round|all around|all the way round|all the way around|all over|everywhere|everything|every side|every one|each|each side|each one|on every side|on all sides|on each side|whole house|the whole house|whole thing|entire house|the entire house|round the house|around the house|any side',
   ),
   bothSides: list(
     'both sides|on both sides|at both sides|to both sides|the sides|on the sides|at the sides|either side|on either side|left and right both',

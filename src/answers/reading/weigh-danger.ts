@@ -15,7 +15,7 @@ const BREAKS = set(
   'but because so through sure certain only just think know idea until unless yet except cause since theres breathe way wait power stop',
 );
 const SUPPOSES = set(
-  'if unless would could might may would should suppose supposing imagine when whenever before after during since ago last once years yesterday history used past possible risk worry worried afraid against prevent preventing maybe',
+  'if unless would could might may would suppose supposing imagine when whenever before after during since ago last once years yesterday history used past possible risk worry worried afraid against prevent preventing maybe',
 );
 /** How many words back a denial or supposition reaches. */
 const REACH = 6;
