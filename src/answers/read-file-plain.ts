@@ -9,6 +9,7 @@ import { readMeasureValue } from './reading/read-measure.ts';
 import { MOST_TEXT } from './reading/read-text.ts';
 import type { ReadingContext, ReadingNote } from './reading/reading.ts';
 import { stemsOf, tokenise } from './reading/tokens.ts';
+import { wordings } from './reading/wordings.ts';
 import { sayFileProblem } from './say-file-problem.ts';
 
 /** What is wrong with a value of an answer file, and what may be meant. */
@@ -47,15 +48,10 @@ export const scalar = (value: unknown): string | undefined =>
 
 /** An option by its id or one of its labels as it stands; a file does not guess. */
 function findOption(text: string, prepared: PreparedQuestion): PreparedOption | undefined {
-  const labels = prepared.question.options ?? [];
-  return (
-    prepared.options.find((option) => option.id === text) ??
-    prepared.options.find((option) =>
-      labels.some(
-        (label) => label.id === option.id && option.phrases.some((one) => keyOf(one) === keyOf(text)),
-      ),
-    )
+  const named = prepared.question.options?.find(
+    (option) => option.id === text || wordings(option.label).some((label) => keyOf(label) === keyOf(text)),
   );
+  return prepared.options.find((option) => option.id === named?.id);
 }
 
 function noOption(text: string, prepared: PreparedQuestion): FileValueProblem {

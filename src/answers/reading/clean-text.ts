@@ -1,5 +1,5 @@
 /** The longest message that is read, in characters. */
-export const MOST_CHARACTERS = 1000;
+const MOST_CHARACTERS = 1000;
 
 const ESCAPE = '\\u001b';
 const STRING_END = `(?:\\u0007|${ESCAPE}\\\\|\\u009c)?`;

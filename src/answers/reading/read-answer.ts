@@ -17,7 +17,7 @@ export interface Message {
 }
 
 /** A reading of the answer; `strict` when nothing in the message was left over. */
-export interface StrictReading {
+interface StrictReading {
   readonly reading: AnswerReading;
   readonly strict: boolean;
 }

@@ -3,7 +3,7 @@ import type { Part } from './read-value.ts';
 import { joinSelections, type SideItem, type SideSelection } from './side-items.ts';
 
 /** A value with the sides it holds for. */
-export interface SidePair {
+interface SidePair {
   readonly selection: SideSelection;
   readonly part: Part;
   readonly valueFirst: boolean;
@@ -29,7 +29,7 @@ export interface ClauseRules {
 }
 
 /** Two parts as one, as if joined by a comma. */
-export function joinParts(first: Part, second: Part): Part {
+function joinParts(first: Part, second: Part): Part {
   const comma: Mark = { role: 'comma', text: ',', start: 0, end: 0 };
   return { marks: [...first.marks, comma, ...second.marks], text: `${first.text}, ${second.text}` };
 }

@@ -1,4 +1,4 @@
-export type TokenKind = 'word' | 'number' | 'fraction' | 'ordinal' | 'mark';
+type TokenKind = 'word' | 'number' | 'fraction' | 'ordinal' | 'mark';
 
 /** One piece of a message in lower case, with where it stands in that lower-case text. */
 export interface Token {
