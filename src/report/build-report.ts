@@ -30,10 +30,14 @@ function reportWalk(material: Material): Report['walk'] {
 }
 
 /**
- * Nothing costly is needed: every question has an answer, nothing that weighs is unknown, no trade job takes
- * anything off, and no job from the shop takes off as much as a way in weighs for which a trade would be called.
+ * Nothing costly is needed: every question has an answer, nothing is unknown that could bring a job, no trade job
+ * takes anything off, and no job from the shop takes off as much as a way in weighs for which a trade is called.
  */
-function isInOrder({ assessment, checklist, toFindOut }: Material, open: number): boolean {
+function isInOrder(
+  { assessment, checklist }: Material,
+  open: number,
+  toFindOut: Report['toFindOut'],
+): boolean {
   const floor = checklist.flow.walk.tradeFloor;
   const costly = assessment.groups.some((group) =>
     group.jobs.some(
@@ -42,7 +46,7 @@ function isInOrder({ assessment, checklist, toFindOut }: Material, open: number)
         ((proposal.lane === 'trade' && share > 0) || (proposal.lane === 'shop' && share >= floor)),
     ),
   );
-  return open === 0 && !costly && toFindOut.every((one) => one.stake < floor);
+  return open === 0 && !costly && toFindOut.every((one) => one.stake === 0 && !one.opens);
 }
 
 /** Puts an assessment into words for one reader: plain data, from which the ranking can be worked out again. */
@@ -51,6 +55,7 @@ export function buildReport(material: Material): Report {
   const numbers = numberJobs(assessment.groups);
   const { jobs, alsoWorth } = reportJobs(material, numbers);
   const walk = reportWalk(material);
+  const unknown = reportToFindOut(material);
   const parts = {
     findings: reportFindings(material),
     elements: reportElements(material),
@@ -68,14 +73,14 @@ export function buildReport(material: Material): Report {
     stops: checklist.flow.stops.map(({ id }) => ({ id, title: wording.text(`stop/${id}/title`) })),
     exposure: { now: assessment.exposure, left: assessment.left },
     tradeFloor: checklist.flow.walk.tradeFloor,
-    inOrder: isInOrder(material, walk.open),
+    inOrder: isInOrder(material, walk.open, unknown),
     biggestChange: (assessment.biggestChange && numbers.get(assessment.biggestChange)) || null,
     firstHour: reportFirstHour(material),
     ...parts,
     plan: [...assessment.ranked].sort((a, b) => a.turn - b.turn).map((one) => one.proposal.id),
     leftOut: reportLeftOut(material),
     findingLines: findingLines(material),
-    toFindOut: reportToFindOut(material),
+    toFindOut: unknown,
     upkeep: material.upkeep.map(({ id, seasons, cautions }) => ({
       id,
       seasons,

@@ -49,19 +49,22 @@ function nameOf({ words }: Page, one: Unknown): Spans {
 /** Below this part of the largest stake an unknown answer would hardly change the list. */
 const hardly = 0.01;
 
+/** So few unknown answers are all told in full: some decide on a caution. */
+const fewUnknown = 8;
+
 function toFindOut(page: Page): Block[] {
-  const { report, say, words, wording } = page;
+  const { report, say, words } = page;
   const known = report.toFindOut.filter((one) => one.why !== 'notAsked');
   const most = Math.max(0, ...known.map((one) => one.stake));
-  const weighty = known.filter((one) => one.stake > hardly * most);
+  const weighty = known.filter((one) => known.length <= fewUnknown || one.opens || one.stake > hardly * most);
   const rest = known.filter((one) => !weighty.includes(one));
-  const names = wording.value({
-    list: rest.map((one) =>
+  const names = rest
+    .map((one) =>
       one.where === null
         ? one.question
         : words('unknown.short', { question: one.question, where: one.where }),
-    ),
-  });
+    )
+    .join('; ');
   return [
     ...(weighty.length > 0
       ? [

@@ -57,24 +57,12 @@ function rows(page: Page, job: ReportJob): (Field | undefined)[] {
   return [
     field(page, 'where', inline(capital(job.where))),
     field(page, 'demanded', job.demandedBy === null ? undefined : inline(job.demandedBy)),
-    field(
-      page,
-      'share',
-      ranked
-        ? inline(
-            job.aloneText === null ? sentence(job.shareText) : `${sentence(job.shareText)} ${job.aloneText}`,
-          )
-        : undefined,
-    ),
+    field(page, 'share', ranked ? shareOf(job) : undefined),
     field(page, 'ways', ranked ? waysText(page, job) : undefined),
     field(page, 'who', inline(words(`lane.${job.lane}`) + because)),
     field(page, 'cost', inline(costText(page, job))),
     field(page, 'hours', hoursText(page, job.hours)),
-    field(
-      page,
-      'before',
-      some(job.beforeText, () => inline(job.beforeText.join(' '))),
-    ),
+    field(page, 'before', before(page, job)),
     field(
       page,
       'instead',
@@ -105,6 +93,16 @@ function rows(page: Page, job: ReportJob): (Field | undefined)[] {
 }
 
 const these = (list: readonly number[]) => ({ count: list.length, numbers: numbers(list) });
+
+const shareOf = ({ shareText, aloneText }: ReportJob): Spans =>
+  inline([sentence(shareText), ...(aloneText === null ? [] : [aloneText])].join(' '));
+
+/** What must be done before a job: jobs of the list by number, and calls in words. */
+function before({ words }: Page, job: ReportJob): Spans | undefined {
+  const ranked = job.before.length > 0 ? [words('before', these(job.before))] : [];
+  const texts = [...job.beforeText, ...ranked];
+  return texts.length > 0 ? inline(texts.join(' ')) : undefined;
+}
 
 /** A flow's phrase as a sentence: a capital first, a full stop last. */
 function sentence(text: string): string {

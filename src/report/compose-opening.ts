@@ -1,25 +1,29 @@
 import type { Block } from './document.ts';
 import { inline } from './inline.ts';
 import { fields, heading, list, numbers, type Page, paragraph, typed } from './page.ts';
+import type { Report } from './report.ts';
+
+/** How many answers are not known, or not for every side. */
+const unsureOf = (report: Report) => report.toFindOut.filter((one) => one.why !== 'notAsked').length;
 
 /** What the report is about: house, day, rules. */
 function about({ report, say }: Page): Block[] {
   const { label, date, asked, open } = report.walk;
+  const unsure = unsureOf(report);
   return fields([
     label === null ? undefined : { name: say('field.house'), value: typed(label) },
     { name: say('field.date'), value: [{ kind: 'text', text: date }] },
     { name: say('field.rulebook'), value: inline(report.rulebook.title) },
-    { name: say('field.answers'), value: say('answered', { answered: asked - open, asked }) },
+    { name: say('field.answers'), value: say('answered', { answered: asked - open, asked, unsure }) },
   ]);
 }
 
 /** How far the list can be trusted: a walk that stopped halfway, or many answers that are not known. */
 function howWhole({ report, say }: Page): Block[] {
-  const unsure = report.toFindOut.filter((one) => one.why !== 'notAsked').length;
   const { open, asked } = report.walk;
   return [
     ...(open > 0 ? [paragraph(say('partial', { open, asked }))] : []),
-    ...(unsure > 0 ? [paragraph(say('unsure', { unsure }))] : []),
+    ...(unsureOf(report) > 0 ? [paragraph(say('unsure'))] : []),
   ];
 }
 

@@ -4,7 +4,7 @@ import type { Value, Values } from '../wording/say.ts';
 import type { Material } from './material.ts';
 
 /** All sides of some places, in the order in which one walks round. */
-export function sidesOf(places: readonly Place[]): Side[] {
+function sidesOf(places: readonly Place[]): Side[] {
   return sideNames.filter((side) => places.some((place) => place.sides.includes(side)));
 }
 

@@ -38,17 +38,34 @@ export function answersRead(material: Material): Report['answersRead'] {
   });
 }
 
+/** The questions on which it hangs what else is asked: they bring nothing by themselves, and much by what follows. */
+function gates({ checklist }: Material): ReadonlySet<string> {
+  const { questions } = checklist.flow;
+  const read = JSON.stringify(questions.map(({ when, where }) => [when, where])).matchAll(
+    /"(?:question|answered)":"([^"]+)"/g,
+  );
+  const counts = questions.filter((one) => one.counts !== undefined).map(({ id }) => id);
+  return new Set([...[...read].map(([, id]) => id ?? ''), ...counts]);
+}
+
 /** What is not known, what it is worth to know, and how to look. */
 export function reportToFindOut(material: Material): Report['toFindOut'] {
-  const { wording } = material;
-  return material.toFindOut.map(({ key, step, why, sides, stake }) => ({
-    key,
-    stop: step.question.stop,
-    question: labelOf(material, step),
-    where: sides.length > 0 && sides.length < 4 ? wording.value({ sides }) : null,
-    how: wording.text(`question/${step.question.id}/look`, stepValues(material, step)),
-    why,
-    sides: [...sides],
-    stake,
-  }));
+  const { wording, assessment } = material;
+  const opening = gates(material);
+  return material.toFindOut.map(({ key, step, why, sides, stake }) => {
+    const values = stepValues(material, step);
+    const someSides = sides.length > 0 && sides.length < assessment.path.sides.length;
+    const where = [...(values.member ? [values.member] : []), ...(someSides ? [{ sides }] : [])];
+    return {
+      key,
+      stop: step.question.stop,
+      question: wording.text(`question/${step.question.id}/short`, values),
+      where: where.length > 0 ? where.map((one) => wording.value(one)).join(', ') : null,
+      how: wording.text(`question/${step.question.id}/look`, values),
+      why,
+      sides: [...sides],
+      stake,
+      opens: opening.has(step.question.id),
+    };
+  });
 }

@@ -81,10 +81,8 @@ function relationsOf(material: Material, group: RankedGroup, numbers: Numbers) {
   const eitherOf = group.eitherOf.map((rank) => byRank.get(rank) ?? 0);
   return {
     tiedWith: ties.map(([, number]) => number),
-    before: before.map(([, number]) => number),
-    beforeText: before.map(([other, number]) =>
-      material.wording.text('report.before-one', { number, do: textsOf(material, other).do }),
-    ),
+    before: before.flatMap(([, number]) => (number > 0 ? [number] : [])),
+    beforeText: before.flatMap(([other, number]) => (number > 0 ? [] : [textsOf(material, other).do])),
     insteadOf,
     eitherOf: eitherOf.filter((number) => number > 0 && !insteadOf.includes(number)),
   };

@@ -73,7 +73,6 @@ export const Report = z.strictObject({
   notes: z.array(z.string()).describe('Words that a person typed.'),
 });
 export type Report = z.infer<typeof Report>;
-export type ReportAction = Report['actions'][number];
 export type ReportJob = Report['jobs'][number];
 
 /** JSON Schema (draft 2020-12) of a report. */

@@ -25,7 +25,7 @@ export const Cost = z.strictObject({
 export type Cost = z.infer<typeof Cost>;
 
 /** A limit of a rulebook in the reader's units. */
-export const Rule = z.strictObject({
+const Rule = z.strictObject({
   id: z.string(),
   what: z.string(),
   value: z.string(),
@@ -35,7 +35,7 @@ export const Rule = z.strictObject({
   status: KnownBy,
 });
 
-export const Hours = z.strictObject({ low: z.number(), high: z.number() });
+const Hours = z.strictObject({ low: z.number(), high: z.number() });
 
 const Contractor = z.strictObject({ ask: z.array(z.string()), permit: z.string() });
 
@@ -101,8 +101,8 @@ export const Job = z.strictObject({
   hours: Hours,
   cautions: Ids,
   rules: z.array(Rule),
-  before: z.array(z.number()).describe('Ranks of jobs to be done before it; 0 for one that is not ranked.'),
-  beforeText: z.array(z.string()).describe('The same in words.'),
+  before: z.array(z.number()).describe('Ranks of jobs to be done before it.'),
+  beforeText: z.array(z.string()).describe('Jobs to be done before it that are not ranked, such as a call.'),
   insteadOf: z.array(z.number()).describe('Ranks of jobs that do the same: one of them is enough.'),
   eitherOf: z.array(z.number()).describe('Ranks of jobs that close much the same ways in.'),
   demandedBy: z.string().nullable(),

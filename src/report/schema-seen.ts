@@ -59,6 +59,7 @@ export const ToFindOut = z.strictObject({
     .describe(
       'Exposure that jobs could take off if it were known, with the likelihood of each answer; relative units.',
     ),
+  opens: z.boolean().describe('Further questions hang on it, which the stake leaves out.'),
 });
 
 /** A value that was worked out. */
