@@ -7,12 +7,14 @@ import { SCREEN_COMPUTATIONS } from './screens.ts';
 import { SEALING_COMPUTATIONS } from './sealing.ts';
 import { SUPPLY_COMPUTATIONS } from './supplies.ts';
 import { TREE_COMPUTATIONS } from './trees.ts';
+import { VENT_REMESH } from './vent-remesh.ts';
 import { VENT_COMPUTATIONS } from './vents.ts';
 import { ZONE_COMPUTATIONS } from './zones.ts';
 
 /** Every computation that can be run alone, in the order in which help lists them. */
 export const COMPUTATIONS: readonly Computation[] = [
   ...VENT_COMPUTATIONS,
+  VENT_REMESH,
   ...SCREEN_COMPUTATIONS,
   ...HEAT_COMPUTATIONS,
   ...THING_COMPUTATIONS,
