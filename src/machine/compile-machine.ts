@@ -16,7 +16,7 @@ interface Move {
 }
 
 /** The state in which a question is asked. */
-export const stateOf = (questionId: string) => questionId.replaceAll('.', '_');
+export const stateOf = (questionId: string) => questionId.replaceAll(/[.-]/g, '_');
 const idOf = (questionId: string) => `#${stateOf(questionId)}`;
 const eachOf = (group: string) => `each_${group}`;
 

@@ -52,7 +52,8 @@ export function positionOf(snapshot: Snapshot): Position {
   const { value } = snapshot as { value: unknown };
   const context = snapshot.context as unknown as WalkContext;
   if (typeof value === 'string') {
-    return { phase: value as Phase, key: context.stoppedAt, sheet: context.sheet };
+    const stopped = value === 'paused' || value === 'emergency';
+    return { phase: value as Phase, key: stopped ? context.stoppedAt : undefined, sheet: context.sheet };
   }
   const stop = (value as { asking?: Record<string, string> }).asking ?? {};
   const [state] = Object.values(stop);
