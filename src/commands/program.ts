@@ -7,6 +7,7 @@ import { ProgramError } from './program-error.ts';
 import { registerQuestions } from './questions.ts';
 import type { Outcome, Register } from './register.ts';
 import { registerSchema } from './schema.ts';
+import { registerServe } from './serve.ts';
 import { registerSheet } from './sheet.ts';
 import { registerWalk } from './walk.ts';
 import { registerWalks } from './walks.ts';
@@ -20,6 +21,7 @@ const commands: readonly Register[] = [
   registerCheckFlows,
   registerPicture,
   registerSchema,
+  registerServe,
 ];
 
 function buildProgram(io: CommandIo, outcome: Outcome): Command {

@@ -6,6 +6,7 @@ export type StorageErrorCode =
   | 'settingRefused'
   | 'newerStore'
   | 'migrationFailed'
+  | 'unavailable'
   | 'closed';
 
 /**

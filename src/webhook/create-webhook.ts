@@ -104,8 +104,11 @@ export function createWebhook(site: Site): Webhook {
   app.route('/', deliveriesRoutes(desk));
   if (smsToken !== undefined) app.route('/', smsChannel(desk, smsToken));
   if (telegramSecret !== undefined) app.route('/', telegramChannel(desk, telegramSecret));
+  const absent = new Set(['other']);
+  if (smsToken === undefined) absent.add('/sms');
+  if (telegramSecret === undefined) absent.add('/telegram');
   app.notFound((c) =>
-    problemResponse(new HttpProblem(routeOf(c.req.path) === 'other' ? 'unknown-path' : 'wrong-method')),
+    problemResponse(new HttpProblem(absent.has(routeOf(c.req.path)) ? 'unknown-path' : 'wrong-method')),
   );
   app.onError((error) => problemResponse(problemOf(site, error)));
   return { fetch: (request, connection) => app.fetch(request, connection ?? {}), metrics: desk.metrics };

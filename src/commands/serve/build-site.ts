@@ -1,0 +1,56 @@
+import { randomBytes } from 'node:crypto';
+import type { ServerStore } from '../../conversation/ports.ts';
+import type { Programme } from '../../conversation/programme.ts';
+import type { WalkRecord } from '../../conversation/record.ts';
+import type { Report } from '../../report/report.ts';
+import { version } from '../../settings.ts';
+import type { LogLine, Site, SiteSettings } from '../../webhook/site.ts';
+import { makeReport } from '../make-report.ts';
+import { wordingFor } from '../wording-for.ts';
+import type { ServeSettings } from './read-settings.ts';
+
+function siteSettings(settings: ServeSettings): SiteSettings {
+  return {
+    publicUrl: settings.ROOFDOWN_PUBLIC_URL,
+    // Without one nobody else can reach the server; ids and links then last as long as it runs.
+    key: settings.ROOFDOWN_KEY ?? randomBytes(32),
+    jsonKey: settings.ROOFDOWN_SECRET,
+    smsToken: settings.ROOFDOWN_SMS_TOKEN,
+    smsSignatureHeader: settings.ROOFDOWN_SMS_SIGNATURE_HEADER,
+    telegramSecret: settings.ROOFDOWN_TELEGRAM_SECRET,
+    metricsToken: settings.ROOFDOWN_METRICS_TOKEN,
+    linkHours: settings.ROOFDOWN_LINK_HOURS,
+    bodyBytes: settings.ROOFDOWN_BODY_BYTES,
+    messagesPerMinute: settings.ROOFDOWN_MESSAGES_PER_MINUTE,
+    startsPerMinute: settings.ROOFDOWN_STARTS_PER_MINUTE,
+  };
+}
+
+/** What the server brings along. */
+export interface SiteParts {
+  readonly programme: Programme;
+  readonly store: ServerStore;
+  readonly clock: () => Date;
+  readonly log: (line: LogLine) => void;
+  readonly ready: () => boolean;
+}
+
+/** Puts the parts of a server together into what the webhook needs. */
+export function buildSite(settings: ServeSettings, { programme, store, clock, log, ready }: SiteParts): Site {
+  const { checklist } = programme;
+  const report = (record: WalkRecord, format: Parameters<typeof makeReport>[3]) =>
+    makeReport(checklist, record, clock(), format);
+  return {
+    shell: { programme, store, clock, announces: settings.ROOFDOWN_DELIVER_TO !== undefined },
+    settings: siteSettings(settings),
+    wordingFor: (record) => wordingFor(checklist, record),
+    makeReport: report,
+    firstJobs: (record, count) => {
+      const { jobs } = JSON.parse(report(record, 'json')) as Report;
+      return jobs.slice(0, count).map((job) => job.do.replaceAll('**', ''));
+    },
+    log,
+    version,
+    ready,
+  };
+}

@@ -1,0 +1,119 @@
+import type { AddressInfo } from 'node:net';
+import { createAdaptorServer, type ServerType } from '@hono/node-server';
+import { pino } from 'pino';
+import { describeError } from '../../webhook/answer-message.ts';
+import { createWebhook, type Webhook } from '../../webhook/create-webhook.ts';
+import { deliverDue } from '../../webhook/deliver/deliver-due.ts';
+import type { LogLine, Site } from '../../webhook/site.ts';
+import type { CommandIo } from '../io.ts';
+import { loadProgramme } from '../load-programme.ts';
+import { buildSite } from './build-site.ts';
+import { openServerStore } from './open-server-store.ts';
+import { readServeSettings, type ServeSettings } from './read-settings.ts';
+import { runRegularly } from './run-regularly.ts';
+import { sendRequest } from './send-request.ts';
+
+const hour = 3_600_000;
+const day = 24 * hour;
+
+/** How long the reply to a message is kept for a repetition. */
+const repliesKeptDays = 14;
+
+function createLog(level: ServeSettings['ROOFDOWN_LOG_LEVEL'], io: CommandIo): (line: LogLine) => void {
+  const log = pino(
+    {
+      level,
+      base: null,
+      timestamp: pino.stdTimeFunctions.isoTime,
+      formatters: { level: (label) => ({ level: label }) },
+    },
+    io.stdout,
+  );
+  return ({ level: at, what, ...fields }) => log[at](fields, what);
+}
+
+/** Sends finished walks and removes what was kept long enough, until it is stopped. */
+function startRounds(site: Site, settings: ServeSettings, webhook: Webhook) {
+  const failed = (error: unknown) =>
+    site.log({ level: 'error', what: 'round failed', ...describeError(error) });
+  const { ROOFDOWN_DELIVER_TO: url, ROOFDOWN_DELIVER_SECRET: key, ROOFDOWN_KEEP_DAYS: keepDays } = settings;
+  const { store, clock } = site.shell;
+  const sweep = runRegularly(
+    hour,
+    async () => {
+      const before = (days: number) => new Date(clock().getTime() - days * day).toISOString();
+      const walks = await store.sweep({
+        messagesBefore: before(repliesKeptDays),
+        ...(keepDays > 0 ? { walksBefore: before(keepDays) } : {}),
+      });
+      site.log({ level: 'info', what: 'swept', walks });
+    },
+    failed,
+  );
+  if (url === undefined || key === undefined) return [sweep];
+  const to = { url, key, send: sendRequest };
+  return [sweep, runRegularly(1000, async () => void (await deliverDue(site, to, webhook.metrics)), failed)];
+}
+
+function listen(server: ServerType, settings: ServeSettings): Promise<AddressInfo> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(settings.ROOFDOWN_PORT, settings.ROOFDOWN_HOST, () =>
+      resolve(server.address() as AddressInfo),
+    );
+  });
+}
+
+/** Takes no new connection, lets turns in flight end, and closes what is left when the time is over. */
+function drain(server: ServerType, seconds: number): Promise<void> {
+  return new Promise((resolve) => {
+    const end = setTimeout(
+      () => 'closeAllConnections' in server && server.closeAllConnections(),
+      seconds * 1000,
+    );
+    server.close(() => {
+      clearTimeout(end);
+      resolve();
+    });
+    if ('closeIdleConnections' in server) server.closeIdleConnections();
+  });
+}
+
+/** A server that listens. */
+export interface RunningServer {
+  readonly address: AddressInfo;
+  /** Finishes turns in flight, then closes the store. */
+  readonly stop: () => Promise<void>;
+}
+
+/** Starts the server of these settings. Rejects with a ProgramError when they cannot be used. */
+export async function startServer(io: CommandIo): Promise<RunningServer> {
+  const settings = readServeSettings(io.env);
+  const programme = await loadProgramme();
+  const log = createLog(settings.ROOFDOWN_LOG_LEVEL, io);
+  const store = await openServerStore(settings, io, programme.checklist);
+  let ready = true;
+  const site = buildSite(settings, { programme, store, clock: io.clock, log, ready: () => ready });
+  const webhook = createWebhook(site);
+  const server = createAdaptorServer({
+    fetch: (request, env) => {
+      const remoteAddress = 'incoming' in env ? env.incoming.socket?.remoteAddress : undefined;
+      return webhook.fetch(request, remoteAddress === undefined ? {} : { remoteAddress });
+    },
+  });
+  const address = await listen(server, settings);
+  const rounds = startRounds(site, settings, webhook);
+  const kind = settings.ROOFDOWN_DATABASE_URL === undefined ? 'sqlite' : 'postgres';
+  log({ level: 'info', what: 'listening', host: address.address, port: address.port, store: kind });
+  return {
+    address,
+    stop: async () => {
+      ready = false;
+      log({ level: 'info', what: 'stopping', inFlight: webhook.metrics.inFlight.value });
+      await drain(server, settings.ROOFDOWN_DRAIN_SECONDS);
+      for (const round of rounds) await round.stop();
+      await store.close();
+      log({ level: 'info', what: 'stopped' });
+    },
+  };
+}
