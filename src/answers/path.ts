@@ -85,9 +85,11 @@ export function layOutPath(index: FlowIndex, sheet: AnswerSheet): Path {
     get sides() {
       return sides;
     },
-    members: (group) => members.get(group) ?? [],
+    members: (group) =>
+      byKey.has(index.countQuestions.get(group)?.id ?? '') ? (members.get(group) ?? []) : [],
     memberSides: (group, member) => {
-      const value = given(sheet[answerKey(index.groups.get(group)?.sides ?? '', group, member)])?.value;
+      const key = answerKey(index.groups.get(group)?.sides ?? '', group, member);
+      const value = byKey.has(key) ? given(sheet[key])?.value : undefined;
       return Array.isArray(value) ? (value as Side[]).filter((side) => sides.includes(side)) : nothing;
     },
   };

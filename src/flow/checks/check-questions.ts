@@ -61,6 +61,9 @@ function checkPlace(located: Here, lookup: Lookup): FlowProblem[] {
           ),
         ]
       : []),
+    ...(item.role === 'place' && item.when
+      ? [problemAt(located, ['when'], 'the place sets the limits of every branch: it is asked of everybody.')]
+      : []),
     ...(item.where && !item.by ? [problemAt(located, ['where'], '"where" goes with "by: side".')] : []),
   ];
 }
