@@ -77,12 +77,15 @@ interface Material {
   readonly problem: Omit<ChoiceProblem, 'limit'>;
 }
 
+const nothing: Range = { low: 0, high: 0 };
+
 /** Jobs are held against the limit at the high end of their range: a plan that fits then fits in any case. */
 const end: keyof Range = 'high';
 
 function materialOf({ ranked, chains }: Assessment, flow: Flow, computed: Computed | undefined): Material {
   const all = [...ranked].sort((a, b) => a.turn - b.turn).map((one) => one.proposal);
-  const list = all.filter((one, position) => !costsOfJobs(flow, all, computed)[position]?.unpriced);
+  const allCosts = costsOfJobs(flow, all, computed);
+  const list = all.filter((_, position) => !allCosts[position]?.unpriced);
   const costs = costsOfJobs(flow, list, computed);
   const positions = new Map(list.map((one, position) => [one.id, position]));
   const sharedIds = [...new Set(costs.flatMap((cost) => cost.shared.map((one) => one.id)))];
@@ -140,8 +143,7 @@ function leftOutOf(material: Material, choice: Choice, limits: Limits, unpriced:
     const why = fit || adds <= 1e-12 ? 'little' : 'limit';
     return [{ id: one.id, adds, money: less(whole.money, spent.money), hours: less(whole.hours, spent.hours), why }];
   });
-  const none = { low: 0, high: 0 };
-  const without = unpriced.map((one): LeftOut => ({ id: one.id, adds: 0, money: none, hours: none, why: 'noPrice' }));
+  const without = unpriced.map((one): LeftOut => ({ id: one.id, adds: 0, money: nothing, hours: nothing, why: 'noPrice' }));
   return [...left.sort((a, b) => b.adds - a.adds || (a.id < b.id ? -1 : 1)), ...without];
 }
 
@@ -160,11 +162,16 @@ function stepOf(material: Material, before: Choice, limits: Limits, what: 'money
 }
 
 function inOrder(material: Material, chosen: readonly number[], { chains }: Assessment): BudgetJob[] {
-  const list = chosen.flatMap((job) => material.list[job] ?? []);
+  const ids = new Set(chosen.map((job) => material.list[job]?.id));
+  const position = new Map(material.list.map((one, at) => [one.id, at]));
+  // What a job requires and nobody has to do here keeps it waiting for nothing.
+  const list = chosen.flatMap((job) => {
+    const one = material.list[job];
+    return one ? [{ ...one, requires: one.requires.filter((id) => ids.has(id)) }] : [];
+  });
   return orderOfDoing(list, chains, 0).map(({ proposal, share }) => {
-    const cost = material.costs[material.list.indexOf(proposal)];
-    const none = { low: 0, high: 0 };
-    return { id: proposal.id, share, money: cost?.money ?? none, hours: cost?.hours ?? none };
+    const cost = material.costs[position.get(proposal.id) ?? -1];
+    return { id: proposal.id, share, money: cost?.money ?? nothing, hours: cost?.hours ?? nothing };
   });
 }
 
