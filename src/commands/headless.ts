@@ -73,13 +73,9 @@ export async function runHeadless(
     await write(io.stdout, `${worded.blocks.flatMap((block) => block.lines).join('\n')}\n`);
     return toldToLeave;
   }
-  const report = makeReport(
-    programme.checklist,
-    { ...record, id: null },
-    io.clock(),
-    format,
-    io.stdout.columns ?? 80,
-  );
+  const report = makeReport(programme.checklist, { ...record, id: null }, io.clock(), format, {
+    width: io.stdout.columns ?? 80,
+  });
   await write(io.stdout, report.endsWith('\n') ? report : `${report}\n`);
   return 0;
 }

@@ -8,6 +8,8 @@ export interface CommandIo {
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly home: string;
   readonly clock: () => Date;
+  /** Makes the name of a new walk; random and unguessable when it is not given. */
+  readonly newId?: () => string;
 }
 
 /** Writes to a stream and waits until it took it: a report must not be cut off by the end of the process. */

@@ -8,7 +8,7 @@ import { type ReportFormat, renderReport } from '../report/formats.ts';
 import { seed } from '../settings.ts';
 import { wordingFor } from './wording-for.ts';
 
-/** The report of a walk in a format; `width` is for text. */
+/** The report of a walk in a format; `size` is for text. */
 export function makeReport(
   checklist: Checklist,
   record: Pick<WalkRecord, 'sheet' | 'language' | 'audience' | 'units' | 'notes'> & {
@@ -16,7 +16,7 @@ export function makeReport(
   },
   date: Date,
   format: ReportFormat,
-  width = 80,
+  size: { readonly width?: number; readonly extent?: 'whole' | 'screen' } = {},
 ): string {
   const { sheet } = record;
   const assessment = assess(checklist, sheet);
@@ -35,5 +35,5 @@ export function makeReport(
       notes: record.notes.map((note) => note.text),
     },
   });
-  return renderReport(report, wording, format, { width });
+  return renderReport(report, wording, format, size);
 }

@@ -8,10 +8,11 @@ import type { WalkId, WalkRecord } from '../conversation/record.ts';
 import type { Shell } from '../conversation/shell.ts';
 import type { TerminalConversation, Turn } from '../terminal/ports.ts';
 import type { Value } from '../wording/say.ts';
+import type { CommandIo } from './io.ts';
 import { wordingFor } from './wording-for.ts';
 
-/** A new unguessable name for a walk. */
-export const newWalkId = () => randomUUID() as WalkId;
+/** A new name for a walk, unguessable unless the caller makes its own. */
+export const newWalkId = (io: Pick<CommandIo, 'newId'>) => (io.newId ?? randomUUID)() as WalkId;
 
 const choices = (['yes', 'no'] as const).map((id, position) => ({
   id,
@@ -54,6 +55,7 @@ function questionTurn(shell: Shell, kept: WalkSummary, blank: WalkRecord, before
  */
 export function offerToGoOn(
   shell: Shell,
+  io: Pick<CommandIo, 'newId'>,
   kept: WalkSummary,
   open: (id: WalkId) => TerminalConversation,
 ): TerminalConversation {
@@ -78,7 +80,7 @@ export function offerToGoOn(
       );
       const answer = picked?.id ?? readYesNo(checklist, blank, said);
       if (answer === 'yes') return take(kept.id).hello();
-      if (answer === 'no') return take(newWalkId()).hello();
+      if (answer === 'no') return take(newWalkId(io)).hello();
       return question('terminal.go-on.which');
     },
   };

@@ -19,7 +19,10 @@ async function toTurn(
   const wantsReport = reply.parts.some((part) => part.kind === 'report');
   // Loaded when it is wanted: the first question should not wait for what makes reports.
   const report = wantsReport
-    ? (await import('./make-report.ts')).makeReport(checklist, record, clock(), 'text', width())
+    ? (await import('./make-report.ts')).makeReport(checklist, record, clock(), 'text', {
+        width: width(),
+        extent: 'screen',
+      })
     : undefined;
   return {
     worded,

@@ -1,3 +1,4 @@
+import type { WalkId } from '../conversation/record.ts';
 import type { Shell } from '../conversation/shell.ts';
 import { chooseTerminalMode } from '../terminal/mode.ts';
 import type { TerminalConversation, TerminalEnd } from '../terminal/ports.ts';
@@ -77,12 +78,12 @@ async function chooseConversation(
 ): Promise<TerminalConversation> {
   const width = () => Math.min(io.stdout.columns ?? 80, 80);
   const reader = readerOf(options);
-  const open = (id: ReturnType<typeof newWalkId>) => terminalConversation(shell, id, width, reader);
+  const open = (id: WalkId) => terminalConversation(shell, id, width, reader);
   if (options.walk !== undefined) return open((await findWalk(shell.store, options.walk)).id);
   const kept = options.new
     ? undefined
     : (await shell.store.list()).find((one) => one.phase !== 'finished' && one.answered > 0);
-  return kept ? offerToGoOn(shell, kept, open) : open(newWalkId());
+  return kept ? offerToGoOn(shell, io, kept, open) : open(newWalkId(io));
 }
 
 type PhraseOf = Parameters<typeof import('../terminal/plain/run-plain.ts').runPlain>[0]['phrase'];

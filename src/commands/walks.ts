@@ -67,7 +67,9 @@ export const registerWalks: Register = (program, io) => {
         const format = readFormat(options.format);
         await write(
           io.stdout,
-          makeReport(checklist, record, new Date(record.updatedAt), format, io.stdout.columns ?? 80),
+          makeReport(checklist, record, new Date(record.updatedAt), format, {
+            width: io.stdout.columns ?? 80,
+          }),
         );
       }),
     );

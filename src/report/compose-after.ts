@@ -1,6 +1,6 @@
 import type { Block, Spans } from './document.ts';
 import { inline } from './inline.ts';
-import { fields, heading, list, type Page, paragraph } from './page.ts';
+import { type Extent, fields, heading, list, type Page, paragraph } from './page.ts';
 import type { Report } from './report.ts';
 
 function cannotChange({ report, say }: Page): Block[] {
@@ -102,6 +102,13 @@ function theDay({ report, say }: Page): Block[] {
 }
 
 /** What follows the list: what no job changes, the year round, what to find out, the day itself. */
-export function composeAfter(page: Page): Block[] {
-  return [...cannotChange(page), ...toFindOut(page), ...notAsked(page), ...upkeep(page), ...theDay(page)];
+export function composeAfter(page: Page, extent: Extent): Block[] {
+  const { inOrder } = page.report;
+  return [
+    ...cannotChange(page),
+    ...toFindOut(page),
+    ...notAsked(page),
+    ...(extent === 'whole' || inOrder ? upkeep(page) : []),
+    ...theDay(page),
+  ];
 }

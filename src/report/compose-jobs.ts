@@ -1,6 +1,6 @@
 import type { Block, Field, Spans } from './document.ts';
 import { inline } from './inline.ts';
-import { capital, fields, heading, list, numbers, type Page, paragraph } from './page.ts';
+import { capital, type Extent, fields, heading, list, numbers, type Page, paragraph } from './page.ts';
 import type { ReportJob } from './report.ts';
 
 /** Hours as people say them: "15 minutes to 1 hour", "2 to 6 hours". */
@@ -127,7 +127,7 @@ function contractor({ say }: Page, job: ReportJob): Block[] {
   ];
 }
 
-function card(page: Page, job: ReportJob): Block {
+function card(page: Page, job: ReportJob, whole: boolean): Block {
   return {
     kind: 'job',
     number: job.rank > 0 ? job.rank : undefined,
@@ -135,9 +135,8 @@ function card(page: Page, job: ReportJob): Block {
     blocks: [
       paragraph(inline(job.why)),
       ...fields(rows(page, job)),
-      ...(job.how.length > 0 ? [paragraph(page.say('how'))] : []),
-      ...list(job.how.map(inline), true),
-      ...contractor(page, job),
+      ...(whole && job.how.length > 0 ? [paragraph(page.say('how'))] : []),
+      ...(whole ? [...list(job.how.map(inline), true), ...contractor(page, job)] : []),
     ],
   };
 }
@@ -158,10 +157,14 @@ function shortList(page: Page): Block[] {
   return [heading(2, say('short')), paragraph(say('short.intro')), ...list(items, true)];
 }
 
+/** On a screen the first jobs are told in full, with how to do them; the others without. */
+const fullOnScreen = 3;
+
 /** The ranked list, and apart from it the jobs that close no way in. */
-export function composeJobs(page: Page): Block[] {
+export function composeJobs(page: Page, extent: Extent): Block[] {
   const { report, say } = page;
-  const also = report.alsoWorth.map((job) => card(page, job));
+  const whole = (job: ReportJob) => extent === 'whole' || (job.rank > 0 && job.rank <= fullOnScreen);
+  const also = report.alsoWorth.map((job) => card(page, job, whole(job)));
   const none = report.jobs.length === 0;
   const top = [
     heading(2, say('list')),
@@ -170,7 +173,7 @@ export function composeJobs(page: Page): Block[] {
   return [
     ...shortList(page),
     ...(none && report.inOrder ? [] : top),
-    ...report.jobs.map((job) => card(page, job)),
+    ...report.jobs.map((job) => card(page, job, whole(job))),
     ...(also.length > 0 ? [heading(2, say('also')), paragraph(say('also.intro')), ...also] : []),
   ];
 }

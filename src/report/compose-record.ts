@@ -1,6 +1,6 @@
 import type { Block, Spans } from './document.ts';
 import { inline } from './inline.ts';
-import { capital, fields, heading, list, type Page, paragraph, typed } from './page.ts';
+import { capital, type Extent, fields, heading, list, type Page, paragraph, typed } from './page.ts';
 
 function cautions({ report, say }: Page): Block[] {
   return [
@@ -97,16 +97,22 @@ function sources({ report, say, words }: Page): Block[] {
   ];
 }
 
+/** Where the rest of the report is: it is kept with the walk. */
+function elsewhere({ report, say }: Page): Block[] {
+  const { id } = report.walk;
+  return id === null ? [] : [heading(2, say('whole')), paragraph(say('whole.how', { id: id.slice(0, 8) }))];
+}
+
 /** What the list rests on: cautions in full, findings, answers, rules, sources; and what is not promised. */
-export function composeRecord(page: Page): Block[] {
+export function composeRecord(page: Page, extent: Extent): Block[] {
   const { report, say } = page;
+  const rest =
+    extent === 'whole'
+      ? [...findings(page), ...computations(page), ...answers(page), ...rules(page), ...sources(page)]
+      : elsewhere(page);
   return [
     ...cautions(page),
-    ...findings(page),
-    ...computations(page),
-    ...answers(page),
-    ...rules(page),
-    ...sources(page),
+    ...rest,
     heading(2, say('last')),
     paragraph(say('last.code', { authority: report.rulebook.authority })),
     paragraph(say('last.promise')),

@@ -4,17 +4,22 @@ import { composeJobs } from './compose-jobs.ts';
 import { composeOpening } from './compose-opening.ts';
 import { composeRecord } from './compose-record.ts';
 import type { ReportDocument } from './document.ts';
-import { openPage, typed } from './page.ts';
+import { type Extent, openPage, typed } from './page.ts';
 import type { Report } from './report.ts';
 
 /** Lays a report out as a document: the list first, what it rests on last. */
-export function compose(report: Report, wording: Wording): ReportDocument {
+export function compose(report: Report, wording: Wording, extent: Extent = 'whole'): ReportDocument {
   const page = openPage(report, wording);
   const title = page.say('title');
   const { label, language } = report.walk;
   return {
     title: label === null ? title : [...title, { kind: 'text', text: ' - ' }, ...typed(label)],
     language,
-    blocks: [...composeOpening(page), ...composeJobs(page), ...composeAfter(page), ...composeRecord(page)],
+    blocks: [
+      ...composeOpening(page),
+      ...composeJobs(page, extent),
+      ...composeAfter(page, extent),
+      ...composeRecord(page, extent),
+    ],
   };
 }

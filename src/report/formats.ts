@@ -1,5 +1,6 @@
 import type { Wording } from '../wording/wording.ts';
 import { compose } from './compose.ts';
+import type { Extent } from './page.ts';
 import { renderHtml } from './render-html.ts';
 import { renderJson } from './render-json.ts';
 import { renderMarkdown } from './render-markdown.ts';
@@ -14,10 +15,10 @@ export function renderReport(
   report: Report,
   wording: Wording,
   format: ReportFormat,
-  { width = 80 }: { readonly width?: number } = {},
+  { width = 80, extent = 'whole' }: { readonly width?: number; readonly extent?: Extent } = {},
 ): string {
   if (format === 'json') return renderJson(report);
-  const document = compose(report, wording);
+  const document = compose(report, wording, extent);
   switch (format) {
     case 'text':
       return renderText(document, width);

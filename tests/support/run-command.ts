@@ -23,7 +23,11 @@ class Collector extends Writable {
 export const testDay = new Date('2026-06-12T16:00:00Z');
 
 /** Runs a command line in this process, with lines on its standard input and a data folder of its own. */
-export async function runCommand(argv: readonly string[], lines: readonly string[] = [], dataFolder?: string): Promise<CommandRun> {
+export async function runCommand(
+  argv: readonly string[],
+  lines: readonly string[] = [],
+  dataFolder?: string,
+): Promise<CommandRun> {
   const folder = dataFolder ?? mkdtempSync(join(tmpdir(), 'roofdown-'));
   const out = new Collector();
   const err = new Collector();
@@ -34,6 +38,7 @@ export async function runCommand(argv: readonly string[], lines: readonly string
     env: { XDG_DATA_HOME: folder, CI: '1' },
     home: folder,
     clock: () => testDay,
+    newId: () => '3f2a51c8-6d0e-4b7a-9c11-5a2e8d94b076',
   });
   if (dataFolder === undefined) rmSync(folder, { recursive: true, force: true });
   return { code, out: out.text, err: err.text };
