@@ -53,6 +53,7 @@ const optionsOf = (words: readonly string[], prepared: PreparedQuestion): string
 export function correctSpelling(
   tokens: readonly Token[],
   prepared: PreparedQuestion,
+  isWord: (word: string) => boolean,
 ): Corrections | undefined {
   const misspelt = new Set<Token>();
   const loose = new Map<Token, readonly string[]>();
@@ -64,7 +65,8 @@ export function correctSpelling(
       loose.set(token, cut);
       return token;
     }
-    const near = nearestWords(token.stem, prepared.spelling);
+    // A word that is right as it stands is no slip for another: "done" is not "none".
+    const near = isWord(token.text) ? [] : nearestWords(token.stem, prepared.spelling);
     const [word] = near;
     if (word === undefined) return token;
     const ids = optionsOf(near, prepared);

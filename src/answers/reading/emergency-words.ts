@@ -1,7 +1,5 @@
-import type { Question } from '../../flow/flow.ts';
 import type { Words } from '../../flow/schema/words.ts';
 import { stemsOf, type Token, tokenise } from './tokens.ts';
-import { wordings } from './wordings.ts';
 
 /** A phrase to look for, in plain words; `core` leaves out what people add or drop ("the", "is"). */
 export interface DangerPhrase {
@@ -100,34 +98,5 @@ const books = new WeakMap<Words, DangerBook>();
 export function dangerBook(words: Words): DangerBook {
   const found = books.get(words) ?? build(words);
   books.set(words, found);
-  return found;
-}
-
-function wordsOfQuestion(question: Question): string[] {
-  const { ask, look, good, why, options, picks } = question;
-  const texts = [
-    ask,
-    look,
-    good,
-    why,
-    ...(options ?? []).map((one) => one.label),
-    ...(picks ?? []).map((one) => one.label),
-  ];
-  const spoken = [...(options ?? []), ...(picks ?? [])].flatMap((one) => one.words);
-  return [...texts.flatMap(wordings), ...spoken, question.call.say, question.call.listen];
-}
-
-const vocabularies = new WeakMap<readonly Question[], ReadonlySet<string>>();
-
-/** Every word of the questions: none of them is a misspelling of something else. */
-export function vocabularyOf(questions: readonly Question[]): ReadonlySet<string> {
-  const build = () =>
-    new Set(
-      questions
-        .flatMap(wordsOfQuestion)
-        .flatMap((text) => tokenise(text.toLowerCase()).map((token) => token.text)),
-    );
-  const found = vocabularies.get(questions) ?? build();
-  vocabularies.set(questions, found);
   return found;
 }

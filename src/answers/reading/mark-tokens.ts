@@ -42,8 +42,10 @@ function letterOf(token: Token, found: Meaning | undefined): Meaning | undefined
 
 function plainMeaning(token: Token, prepared: PreparedQuestion): Meaning {
   switch (token.kind) {
-    case 'number':
-      return { role: 'number', value: token.value };
+    case 'number': {
+      const ids = prepared.hints.get(token.stem);
+      return ids === undefined ? { role: 'number', value: token.value } : { role: 'hint', ids };
+    }
     case 'ordinal':
       return { role: 'ordinal', value: token.value };
     case 'mark':

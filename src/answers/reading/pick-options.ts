@@ -135,9 +135,10 @@ export function pickPart(
   const one = settled.ids.length > 1 ? compound(named, prepared) : undefined;
   const has = (...roles: Role[]) => part.some((mark) => roles.includes(mark.role));
   const nothing = named.length + hints.length + denied.length === 0;
+  const saysNone = has('none', 'no') || (unknown === 0 && has('negator', 'echoNo'));
   const shared = {
     denied: denied.flatMap((mark) => (mark.ids?.length === 1 ? mark.ids : [])),
-    none: nothing && has('none', 'no', 'negator', 'echoNo') && prepared.noneId !== undefined,
+    none: nothing && saysNone && prepared.noneId !== undefined,
     all: has('all', 'allSides'),
     either,
   };
@@ -148,7 +149,7 @@ export function pickPart(
     return { ...settled, ids, ...shared, loose: false, unknown: unknown + stray };
   }
   const best = bestOf(hints);
-  const enough = hints.length >= unknown;
+  const enough = hints.length > unknown;
   const found = enough && best.length === 1 ? best : [];
   return { ids: found, open: found.length > 0 ? [] : best, ...shared, loose: true, unknown };
 }

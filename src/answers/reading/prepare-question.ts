@@ -153,7 +153,7 @@ function gatherHints(options: readonly PreparedOption[], common: ReadonlySet<str
   const hints = new Map<string, string[]>();
   for (const option of options) {
     for (const stem of new Set(option.phrases.flatMap(stemsOf))) {
-      if (stem.length < 3 || common.has(stem) || /\d/.test(stem)) continue;
+      if (stem.length < 3 || common.has(stem) || stem.includes('/')) continue;
       hints.set(stem, [...(hints.get(stem) ?? []), option.id]);
     }
   }

@@ -8,6 +8,7 @@ import { readValue } from './read-value.ts';
 import type { AnswerReading, ReadingContext } from './reading.ts';
 import type { Token } from './tokens.ts';
 import type { NoValue, ReadValue } from './value-reading.ts';
+import { vocabularyOf, vocabularyOfWords } from './vocabulary.ts';
 
 /** A clean message, with the pieces of its lower-case form. */
 export interface Message {
@@ -96,7 +97,9 @@ export function readCorrected(
   prepared: PreparedQuestion,
   context: ReadingContext,
 ): StrictReading | undefined {
-  const corrections = correctSpelling(message.tokens, prepared);
+  const vocabulary = [vocabularyOf(context.questions), vocabularyOfWords(context.words)];
+  const isWord = (word: string) => vocabulary.some((known) => known.has(word));
+  const corrections = correctSpelling(message.tokens, prepared, isWord);
   if (corrections === undefined) return undefined;
   const marks = markTokens(message.tokens, prepared, corrections);
   const read = readMarks(marks, merged(message, corrections), prepared, context);

@@ -14,16 +14,18 @@ import {
   type SideReader,
 } from './read-side-values.ts';
 import { readValue } from './read-value.ts';
+import { foreignWords } from './read-yes-no.ts';
 import type { ReadingContext } from './reading.ts';
 import { type ClauseRules, readClauses, type SideClauses } from './side-clauses.ts';
 import { joinSelections, type SideItem, sideItems } from './side-items.ts';
+import { ENGLISH_TALK_WORDS } from './talk-words.ts';
 import { type NoValue, noValue, type ReadValue, statusOnly } from './value-reading.ts';
 
 type SideReading = ReadValue<BySideAnswer> | NoValue;
 
 /** Answering "on which sides", the sides not named are a no; unless some were told apart one by one. */
 function othersAreNo(clauses: SideClauses, assigned: readonly Assignment[], reader: SideReader): boolean {
-  if (!reader.rules.namingIsYes || reader.marks.some((mark) => mark.role === 'word')) return false;
+  if (!reader.rules.namingIsYes) return false;
   const says = (wanted: 'yes' | 'no') =>
     assigned.some(({ value: { answer } }) => answer.status === 'given' && answer.value === wanted);
   const saysYes = says('yes');
@@ -111,6 +113,15 @@ function withoutNoise(items: readonly SideItem[]): readonly SideItem[] {
   return kept;
 }
 
+const sideThings = new Set(ENGLISH_TALK_WORDS.sideThings);
+
+/** "The front is clean" names a side and denies it, so strange words are not let pass; "the front door" is the front. */
+function saysMore({ marks, prepared }: SideReader): boolean {
+  if (prepared.question.kind === 'sides') return false;
+  const kept = marks.filter((mark, at) => marks[at - 1]?.role !== 'sides' || !sideThings.has(mark.text));
+  return foreignWords(kept, prepared) > 0;
+}
+
 function itemsOf(lower: string, { marks, prepared, asked, rules }: SideReader): readonly SideItem[] {
   const items = sideItems(marks, lower, prepared, asked);
   return rules.namingIsYes ? withoutNoise(items) : items;
@@ -164,6 +175,7 @@ export function readBySide(
 ): SideReading {
   const asked = context.sides.length > 0 ? context.sides : sideNames;
   const reader = { prepared, context, asked, rules: rulesFor(prepared, context), marks };
+  if (reader.rules.namingIsYes && saysMore(reader)) return noValue({ code: 'noMatch' });
   const status = statusOnly(meaningOf(marks));
   const assignments =
     status !== undefined

@@ -1,15 +1,9 @@
 import { editDistance } from '../../flow/did-you-mean.ts';
 import type { Question } from '../../flow/flow.ts';
 import type { Words } from '../../flow/schema/words.ts';
-import {
-  coreWords,
-  type DangerBook,
-  type DangerPhrase,
-  dangerBook,
-  plainWords,
-  vocabularyOf,
-} from './emergency-words.ts';
+import { coreWords, type DangerBook, type DangerPhrase, dangerBook, plainWords } from './emergency-words.ts';
 import type { Token } from './tokens.ts';
+import { vocabularyOf } from './vocabulary.ts';
 import { clauseBefore, weighWords } from './weigh-danger.ts';
 
 /** An emergency that was found: how sure, by which words, and which tokens hold them. */

@@ -149,7 +149,7 @@ function pickByLook(marks: readonly Mark[], prepared: PreparedQuestion): number 
   const parts = splitParts(marks).map((part) => pickPart(part, prepared, false));
   const ids = [...new Set(parts.flatMap((part) => part.ids))];
   const [only] = ids;
-  if (only === undefined) return undefined;
+  if (only === undefined || parts.some((part) => part.denied.length > 0)) return undefined;
   if (ids.length > 1) return noValue({ code: 'ambiguous' }, ids);
   return prepared.options.find((option) => option.id === only)?.value;
 }

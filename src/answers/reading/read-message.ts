@@ -1,6 +1,5 @@
 import { cleanText } from './clean-text.ts';
 import { misspellsSide, suggestOptions } from './correct-spelling.ts';
-import { vocabularyOf } from './emergency-words.ts';
 import { type PreparedQuestion, prepareQuestion } from './prepare-question.ts';
 import { isOnePhrase, type Message, readAsTyped, readCorrected } from './read-answer.ts';
 import { guessCommand, readCommand, readStopName, readTarget } from './read-command.ts';
@@ -9,6 +8,7 @@ import { readText } from './read-text.ts';
 import type { AnswerReading, Reading, ReadingContext } from './reading.ts';
 import { ENGLISH_TALK_WORDS } from './talk-words.ts';
 import { stemsOf, tokenise } from './tokens.ts';
+import { vocabularyOf } from './vocabulary.ts';
 
 /** A question's answers end at a line's end: "front wood", next line "back stucco". */
 const LINES = /\s*[\r\n]+\s*/g;

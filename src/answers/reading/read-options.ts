@@ -36,7 +36,7 @@ function withoutNames(parts: readonly PickedPart[], prepared: PreparedQuestion):
       : noValue({ code: 'onlyNegated' }, left);
   }
   const open = unique(parts.flatMap((part) => part.open));
-  if (open.length > 0) return noValue({ code: 'ambiguous' }, open);
+  if (open.length > 0) return noValue({ code: open.length > 1 ? 'ambiguous' : 'noMatch' }, open);
   if (parts.some((part) => part.none) && prepared.noneId !== undefined && parts.every((p) => p.unknown <= 3))
     return { ids: [prepared.noneId], strict };
   return noValue({ code: 'noMatch' });
@@ -76,8 +76,11 @@ function chooseSeveral(marks: readonly Mark[], prepared: PreparedQuestion): Pick
 
 function byPlace(marks: readonly Mark[], prepared: PreparedQuestion, many: boolean): Picked | NoValue {
   const places = readPlaces(marks, prepared.options.length);
-  if (!Array.isArray(places)) return places as NoValue;
-  const ids = (places as number[]).flatMap((place) => prepared.options[place]?.id ?? []);
+  // "Eight by ten" and "T1-11" name no place in a list.
+  const listed = marks.every((mark) => mark.role !== 'number' || /^-?\d/.test(mark.text));
+  const mixed = marks.some((mark) => mark.role === 'letter') && marks.some((mark) => mark.role === 'number');
+  if ('kind' in places) return listed && !mixed ? places : noValue({ code: 'noMatch' });
+  const ids = places.flatMap((place) => prepared.options[place]?.id ?? []);
   if (!many && ids.length > 1) return noValue({ code: 'oneOnly' }, ids);
   const alone = prepared.options.some((option) => option.alone && ids.includes(option.id));
   if (alone && ids.length > 1) return noValue({ code: 'standsAlone' }, ids);

@@ -9,9 +9,6 @@ const YES: ReadonlySet<Role> = new Set(['yes', 'guessYes']);
 const NO: ReadonlySet<Role> = new Set(['no', 'guessNo', 'none']);
 const SOFT_YES: ReadonlySet<Role> = new Set(['echoYes', 'all']);
 const SOFT_NO: ReadonlySet<Role> = new Set(['echoNo', 'negator']);
-/** "Not that I see": this many words may follow a mere "not". */
-const MOST_AFTER_NOT = 3;
-
 const asked = new WeakMap<PreparedQuestion, ReadonlySet<string>>();
 
 /** The words of the question as asked: "no vents" answers a question about vents, "no damage" may not. */
@@ -21,6 +18,13 @@ function askedWords(prepared: PreparedQuestion): ReadonlySet<string> {
   const found = asked.get(prepared) ?? new Set(texts.flatMap(wordings).flatMap(stemsOf));
   asked.set(prepared, found);
   return found;
+}
+
+/** How many words are neither understood nor part of the question as asked. */
+export function foreignWords(marks: readonly Mark[], prepared: PreparedQuestion): number {
+  const known = askedWords(prepared);
+  return marks.filter((mark) => mark.role === 'word' && !stemsOf(mark.text).some((stem) => known.has(stem)))
+    .length;
 }
 
 type Side = 'yes' | 'no' | 'both' | undefined;
@@ -54,12 +58,17 @@ function answer(side: 'yes' | 'no', marks: readonly Mark[], strict: boolean): Va
   };
 }
 
-function softAnswer(meaning: readonly Mark[], marks: readonly Mark[]): ValueReading {
+function softAnswer(
+  meaning: readonly Mark[],
+  marks: readonly Mark[],
+  prepared: PreparedQuestion,
+): ValueReading {
   const words = meaning.filter((mark) => mark.role === 'word').length;
   const side = sideOf(meaning, SOFT_YES, SOFT_NO);
   const leads = meaning[0] !== undefined && (SOFT_YES.has(meaning[0].role) || SOFT_NO.has(meaning[0].role));
   if (side === 'both') return noValue({ code: 'ambiguous' }, ['yes', 'no']);
-  if (side === undefined || !leads || words > MOST_AFTER_NOT) return noValue({ code: 'noMatch' });
+  if (side === undefined || !leads || foreignWords(meaning, prepared) > 0)
+    return noValue({ code: 'noMatch' });
   return answer(side, marks, words === 0);
 }
 
@@ -75,7 +84,10 @@ export function readYesNo(marks: readonly Mark[], prepared: PreparedQuestion): V
       ? answer(plain, marks, true)
       : noValue({ code: 'ambiguous' }, ['yes', 'no']);
   }
-  if (side === undefined) return softAnswer(meaning, marks);
+  if (side === undefined) return softAnswer(meaning, marks, prepared);
+  // "I can not see": what begins as a yes is denied by the next word.
+  if (marks.some((mark, at) => mark.role === 'yes' && SOFT_NO.has(marks[at + 1]?.role ?? 'filler')))
+    return noValue({ code: 'noMatch' }, ['yes', 'no']);
   const doubted = meaning.some((mark) => mark.role === 'notSure');
   const words = meaning.some((mark) => mark.role === 'word');
   if (doubted && words) return { kind: 'value', answer: { status: 'notSure' }, strict: false };
@@ -85,7 +97,9 @@ export function readYesNo(marks: readonly Mark[], prepared: PreparedQuestion): V
 }
 
 function byPlace(marks: readonly Mark[]): ValueReading {
-  if (marks.length === 1 && marks[0]?.value === 0) return answer('no', marks, true);
+  const [first] = meaningOf(marks);
+  if (first?.role === 'number' && (first.value === 0 || !/^\d/.test(first.text)))
+    return answer(first.value === 0 ? 'no' : 'yes', marks, true);
   const places = readPlaces(marks, 2);
   if (!Array.isArray(places)) return places as ValueReading;
   if (places.length !== 1) return noValue({ code: 'oneOnly' }, ['yes', 'no']);

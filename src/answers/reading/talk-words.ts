@@ -23,6 +23,8 @@ export interface TalkWords {
   /** Words of sides that mean no side here: "right next to it". */
   readonly notSides: readonly string[];
   readonly sideLetters: Readonly<Record<'front' | 'left' | 'back' | 'right', string>>;
+  /** What may be named by the side it stands on: "the front door", "the back fence". */
+  readonly sideThings: readonly string[];
   /** The value given before. */
   readonly same: readonly string[];
   /** "First" to "tenth". */
@@ -47,7 +49,7 @@ export const ENGLISH_TALK_WORDS: TalkWords = {
     [
       'a|an|the|of|on|in|at|to|for|by|from|it|its|it is|they|they are|theyre|them|is|are|was|were|am|be|been|i|we|you|my|our|your|me|us',
       'have|has|had|got|ive got|we have|we have got|weve got|i have|there|there is|there are|theres|here|this|that|thats|these|those|that is|which|what',
-      'house|home|side|sides|kind|kinds|type|types|sort|option|options|answer|choice|number|letter|pick|no.|please|thanks|thank you|whole|entire|part|corner|corners',
+      'house|home|side|sides|kind|kinds|type|types|sort|option|options|answer|choice|number|letter|pick|no.|please|thanks|thank you|whole|entire|part|corner|corners|any|over|near|beside|outside|about',
       'um|uh|hmm|er|well|oh|so|ok then|hi|hello|hey|just|only|really|actually|basically|mostly|mainly|pretty|very|quite|too|already|still|now|then|lol|haha',
       'see|i see|i can see|we can see|can see|call it|called|would be|id go with|ill go with|go with|lets say|put|mark|made of|made from|made out of|as well|as',
       'do|does|did|can|will|would|around|along|up|down|out|facing|toward|towards|em|one of|of them|of it|sorry|dear|honey|sir|maam|mate|most of it|most|more or less all',
@@ -85,9 +87,12 @@ export const ENGLISH_TALK_WORDS: TalkWords = {
     'both sides|on both sides|at both sides|to both sides|the sides|on the sides|at the sides|either side|on either side|left and right both',
   ),
   notSides: list(
-    'right against|right next to|right next|right up against|right up to|right on it|right there|right here|right now|right away|right above|right below|right under|right by it|right behind it|all right|alright|thats right|left over|left to do|right at the wall|right at the house',
+    'right against|right next to|right next|right up against|right up to|right on it|right there|right here|right now|right away|left from|left behind|left there|left lying|left standing|left out|right above|right below|right under|right by it|right behind it|all right|alright|thats right|left over|left to do|right at the wall|right at the house',
   ),
   sideLetters: { front: 'f', left: 'l', back: 'b', right: 'r' },
+  sideThings: list(
+    'door|porch|deck|yard|garden|wall|half|end|steps|stairs|entrance|patio|lawn|fence|gate|window|windows|gutter|gutters|eave|eaves|roof|bit|section|face',
+  ),
   same: list(
     'same|the same|same again|same as before|same thing|ditto|likewise|same for|same for the|same on|same with|as before',
   ),
