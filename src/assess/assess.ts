@@ -1,6 +1,8 @@
 import type { AnswerSheet } from '../answers/answer.ts';
 import type { Facts } from '../answers/condition.ts';
 import { layOutPath, type Path } from '../answers/path.ts';
+import { computedNumber } from '../computations/house/computed.ts';
+import { type House, houseOf } from '../computations/house/house.ts';
 import { type Computed, type Found, factsWithFindings, findAll, presentElements } from '../findings/find.ts';
 import { proposals } from '../ranking/actions.ts';
 import type { Chains } from '../ranking/exposure.ts';
@@ -13,6 +15,8 @@ import type { Checklist } from './checklist.ts';
 /** Everything that follows from a set of answers, before it is put into words. */
 export interface Assessment {
   readonly path: Path;
+  /** What the computations read, and what they gave so far: they run when asked. */
+  readonly house: House;
   readonly facts: Facts;
   readonly found: readonly Found[];
   readonly elements: readonly ReadyElement[];
@@ -28,12 +32,15 @@ export interface Assessment {
   readonly firstHour: readonly Ranked[];
 }
 
-const noComputations: Computed = () => undefined;
-
-/** Assesses a house: answers -> path -> findings -> elements -> ways in -> jobs in order. */
-export function assess(checklist: Checklist, sheet: AnswerSheet, computed = noComputations): Assessment {
+/**
+ * Assesses a house: answers -> path -> computations -> findings -> elements -> ways in -> jobs in order. `other` stands
+ * for the computations where given.
+ */
+export function assess(checklist: Checklist, sheet: AnswerSheet, other?: Computed): Assessment {
   const { flow, index, rules } = checklist;
   const path = layOutPath(index, sheet);
+  const house = houseOf(index, path);
+  const computed: Computed = other ?? ((id, spot) => computedNumber(house, id, spot));
   const facts = factsWithFindings(rules, path, computed);
   const found = findAll(rules, path, facts);
   const elements = readyElements(presentElements(rules, path, facts), flow.walk.levels);
@@ -49,6 +56,7 @@ export function assess(checklist: Checklist, sheet: AnswerSheet, computed = noCo
   );
   return {
     path,
+    house,
     facts,
     found,
     elements,

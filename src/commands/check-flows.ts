@@ -1,8 +1,8 @@
+import { COMPUTED_IDS } from '../computations/house/computed-ids.ts';
 import { checkFlowFiles } from '../files/load-flow.ts';
 import { sayProblem } from '../flow/problem.ts';
 import { folders } from '../settings.ts';
 import { write } from './io.ts';
-import { computationIds } from './load-programme.ts';
 import { ProgramError } from './program-error.ts';
 import type { Register } from './register.ts';
 
@@ -15,7 +15,7 @@ export const registerCheckFlows: Register = (program, io) => {
     .addHelpText('after', '\nExample:\n  roofdown check-flows\n')
     .action(async (folder: string | undefined) => {
       const place = folder === undefined ? folders : { root: process.cwd(), flows: folder };
-      const loaded = await checkFlowFiles(place, computationIds);
+      const loaded = await checkFlowFiles(place, COMPUTED_IDS);
       if (!loaded.flow) {
         const lines = loaded.problems.map(sayProblem);
         throw new ProgramError(`${lines.join('\n')}\n${lines.length} faults in the flow files.`);

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { resolve } from 'node:path';
-import { type Programme, buildProgramme } from '../../src/conversation/programme.ts';
+import { COMPUTED_IDS } from '../../src/computations/house/computed-ids.ts';
+import { buildProgramme, type Programme } from '../../src/conversation/programme.ts';
 import { readFlows } from '../../src/files/read-flows.ts';
 import { buildFlow } from '../../src/flow/build-flow.ts';
 import type { Flow } from '../../src/flow/flow.ts';
@@ -11,7 +12,7 @@ export function readFlow(): Flow {
   const root = resolve('.');
   const { documents, problems } = readFlows(resolve('flows'), root);
   const built = buildFlow(documents, {
-    computations: [],
+    computations: COMPUTED_IDS,
     fingerprint: (text) => createHash('sha256').update(text).digest('hex').slice(0, 16),
   });
   if (!built.flow) throw new Error([...problems, ...built.problems].map(sayProblem).join('\n'));

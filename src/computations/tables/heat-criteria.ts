@@ -85,7 +85,11 @@ export const RECEIVERS: readonly {
 }[] = [
   { id: 'wall-wood', label: 'wood wall', criteria: ['wood-short', 'wood-long'] },
   { id: 'eave', label: 'eave with wood in it', criteria: ['wood-short', 'wood-long'] },
-  { id: 'vent', label: 'wood behind a vent, which mesh does not shield', criteria: ['wood-short', 'wood-long'] },
+  {
+    id: 'vent',
+    label: 'wood behind a vent, which mesh does not shield',
+    criteria: ['wood-short', 'wood-long'],
+  },
   { id: 'deck', label: 'wood deck or fence', criteria: ['wood-short', 'wood-long'] },
   { id: 'window-single', label: 'window with a single pane', criteria: ['single-crack', 'single-fall'] },
   { id: 'window-double', label: 'window with two panes', criteria: ['double-fall'] },

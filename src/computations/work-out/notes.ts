@@ -32,6 +32,17 @@ export const NOTES = {
   'not-bark': 'Stone only; keep 6 in between the ground and the siding.',
   'keep-drains-open': 'Never fill what must drain or breathe.',
   'paint-no-fire-protection': 'Paint keeps wood sound; it is no fire protection.',
+  'nearer-is-more': 'Taken at the far edge of where it may stand: nearer, the heat is more.',
+  'at-most-this': 'Taken at the near edge of where it may stand: farther off, the heat is less.',
+  'shrub-as-wide': 'The shrub is taken as wide as it is tall.',
+  'shrub-of-the-yard': 'Shrubs under trees were not measured one by one; the measured ones stand for them.',
+  'size-assumed': 'Its size was not asked; a usual one was taken.',
+  'fence-end-on': 'A fence that runs away from the wall is seen end-on and gives less than this.',
+  'open-as-coarse': 'A torn or open vent counts as the coarsest mesh of the table.',
+  'usual-weaves': 'Usual weaves and a usual speed of the air were taken.',
+  'plain-rectangle': 'The house is taken as a plain rectangle; what is attached makes the zones larger.',
+  'whole-side': 'The whole length of the side was taken; take off what needs no work.',
+  'one-opening': 'The vents are taken as one opening on each side, just large enough for the rule.',
   'buried-services': 'Have buried services marked before setting posts.',
 } as const satisfies Record<string, string>;
 
