@@ -31,8 +31,6 @@ export function takeCarrierWord(programme: Programme, record: WalkRecord, word: 
   switch (word) {
     case 'stop':
       return fallSilent(programme, record);
-    case 'start':
-      return hello(programme, speaking(record));
     case 'help':
       return { record, parts: [say('carrier.help'), ...helpParts(programme.checklist, record)] };
   }
@@ -44,8 +42,7 @@ const isForget = (reading: Reading) => reading.kind === 'command' && reading.com
 export function takeWhileSilent(programme: Programme, record: WalkRecord, message: Message): Turned {
   switch (message.kind) {
     case 'carrier':
-      if (message.word === 'help') return { record, parts: [say('carrier.help')] };
-      return message.word === 'stop' ? { record, parts: [] } : takeCarrierWord(programme, record, 'start');
+      return { record, parts: message.word === 'help' ? [say('carrier.help')] : [] };
     case 'hello':
       return hello(programme, speaking(record));
     case 'emergency':

@@ -11,8 +11,8 @@ export type Message =
   | { readonly kind: 'text'; readonly text: string }
   /** The emergency key of a channel. */
   | { readonly kind: 'emergency' }
-  /** A word that the carriers of a channel reserve: no more messages, messages again, who is this. */
-  | { readonly kind: 'carrier'; readonly word: 'stop' | 'start' | 'help' }
+  /** A word that the carriers of a channel reserve: no more messages, or who is this; hello asks for messages again. */
+  | { readonly kind: 'carrier'; readonly word: 'stop' | 'help' }
   /** A press on a choice shown earlier; `revision` is that of the reply that showed it. */
   | { readonly kind: 'choose'; readonly key: AnswerKey; readonly option: string; readonly revision: number };
 

@@ -27,5 +27,6 @@ export function messageOfSms(text: string): Message {
         .replace(/[.!]+$/u, '')
         .toLowerCase()
     ];
+  if (word === 'start') return { kind: 'hello' };
   return word === undefined ? { kind: 'text', text } : { kind: 'carrier', word };
 }
