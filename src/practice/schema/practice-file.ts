@@ -77,7 +77,7 @@ export const TraineeWords = z.strictObject({
   cautions: ById,
   askOnly: z.array(Id),
   promises: z.strictObject({ says: Phrases.min(1), denies: Phrases.min(1) }),
-  unsafe: z.array(z.strictObject({ id: z.string(), words: Phrases.min(1) })),
+  unsafe: z.array(z.strictObject({ id: z.string(), words: Phrases.min(1), source: Id })),
   wrongAdvice: z.array(z.strictObject({ id: z.string(), words: Phrases.min(1), source: Id })),
   limits: z.record(Id, z.enum(['atLeast', 'atMost'])),
   leave: Phrases.min(1),

@@ -1,0 +1,54 @@
+import { buildPhraseBook, type PhraseBook, phraseAt } from '../../answers/reading/phrase-book.ts';
+import { ENGLISH_TALK_WORDS } from '../../answers/reading/talk-words.ts';
+import type { Token } from '../../answers/reading/tokens.ts';
+import type { Words } from '../../flow/schema/words.ts';
+import type { TraineeWords, VerbName } from '../schema/practice-file.ts';
+
+export interface VerbBook {
+  readonly verbs: PhraseBook<VerbName>;
+  readonly polite: PhraseBook<true>;
+}
+
+/** A message parted into what is done and with what. */
+export interface Parted {
+  readonly verb: VerbName | undefined;
+  readonly rest: readonly Token[];
+}
+
+/** Verbs that stand alone: with more words after them they mean nothing. */
+const alone: ReadonlySet<VerbName> = new Set([
+  'hint',
+  'findings',
+  'advised',
+  'where',
+  'firstPage',
+  'done',
+  'help',
+  'pause',
+]);
+
+/** Builds the book of verbs from the practice words and the flow's own words for going somewhere. */
+export function buildVerbBook(words: Words, trainee: TraineeWords): VerbBook {
+  const own = Object.entries(trainee.verbs)
+    .filter(([verb]) => verb !== 'everything')
+    .flatMap(([verb, phrases]) => phrases.map((phrase) => [phrase, verb as VerbName] as const));
+  const go = [...words.commands.jump, ...ENGLISH_TALK_WORDS.jump].map((phrase) => [phrase, 'go'] as const);
+  return {
+    verbs: buildPhraseBook([...own, ...go]),
+    polite: buildPhraseBook(ENGLISH_TALK_WORDS.polite.map((phrase) => [phrase, true] as const)),
+  };
+}
+
+/** Parts a message; polite words before the verb are passed over. */
+export function partMessage(book: VerbBook, tokens: readonly Token[]): Parted {
+  const words = tokens.filter((token) => token.kind !== 'mark' || token.text === '?');
+  for (let at = 0; at < words.length; ) {
+    const found = phraseAt(book.verbs, words, at);
+    if (found && !(alone.has(found.item) && words.slice(found.next).some((word) => word.kind !== 'mark')))
+      return { verb: found.item, rest: words.slice(found.next) };
+    const polite = phraseAt(book.polite, words, at);
+    if (!polite) break;
+    at = polite.next;
+  }
+  return { verb: undefined, rest: words };
+}
