@@ -83,14 +83,26 @@ export function correctSpelling(
 }
 
 /** The options that a message may have meant, for a friendly "did you mean"; at most three. */
-export function suggestOptions(tokens: readonly Token[], prepared: PreparedQuestion): readonly string[] {
-  const words = [...prepared.hints.keys()];
-  const near = tokens
-    .filter((token) => token.kind === 'word' && token.text.length > 2 && !prepared.known.has(token.stem))
-    .flatMap((token) =>
-      words.filter((word) => editDistance(token.stem, word, 2) <= (word.length > 4 ? 2 : 1)),
+export function suggestOptions(
+  tokens: readonly Token[],
+  prepared: PreparedQuestion,
+  isWord: (word: string) => boolean,
+): readonly string[] {
+  const strange = tokens.filter(
+    (token) =>
+      token.kind === 'word' &&
+      token.text.length > 2 &&
+      !prepared.known.has(token.stem) &&
+      !isWord(token.text),
+  );
+  const near = (stem: string) =>
+    [...prepared.hints.keys()].filter(
+      (word) => startsAlike(stem, word) && editDistance(stem, word, 2) <= (word.length > 5 ? 2 : 1),
     );
-  return optionsOf(near, prepared).slice(0, 3);
+  return optionsOf(
+    strange.flatMap((token) => near(token.stem)),
+    prepared,
+  ).slice(0, 3);
 }
 
 /** Whether a word is a misspelt side: it must not be taken for a side that was not named. */

@@ -91,15 +91,19 @@ export function readAsTyped(
   return readMarks(markTokens(message.tokens, prepared), message, prepared, context);
 }
 
+/** Whether a word is right as it stands: one of the questions' or of the language's. */
+export function knownWord({ questions, words }: ReadingContext): (word: string) => boolean {
+  const vocabulary = [vocabularyOf(questions), vocabularyOfWords(words)];
+  return (word) => vocabulary.some((known) => known.has(word));
+}
+
 /** Reads an answer with misspelt and cut-off words put right; undefined when there are none. */
 export function readCorrected(
   message: Message,
   prepared: PreparedQuestion,
   context: ReadingContext,
 ): StrictReading | undefined {
-  const vocabulary = [vocabularyOf(context.questions), vocabularyOfWords(context.words)];
-  const isWord = (word: string) => vocabulary.some((known) => known.has(word));
-  const corrections = correctSpelling(message.tokens, prepared, isWord);
+  const corrections = correctSpelling(message.tokens, prepared, knownWord(context));
   if (corrections === undefined) return undefined;
   const marks = markTokens(message.tokens, prepared, corrections);
   const read = readMarks(marks, merged(message, corrections), prepared, context);

@@ -1,7 +1,7 @@
 import { cleanText } from './clean-text.ts';
 import { misspellsSide, suggestOptions } from './correct-spelling.ts';
 import { type PreparedQuestion, prepareQuestion } from './prepare-question.ts';
-import { isOnePhrase, type Message, readAsTyped, readCorrected } from './read-answer.ts';
+import { isOnePhrase, knownWord, type Message, readAsTyped, readCorrected } from './read-answer.ts';
 import { guessCommand, readCommand, readStopName, readTarget } from './read-command.ts';
 import { type Danger, findDanger } from './read-emergency.ts';
 import { readText } from './read-text.ts';
@@ -30,12 +30,15 @@ function notUnderstood(
   readings: readonly (AnswerReading | undefined)[],
   message: Message,
   prepared: PreparedQuestion,
+  context: ReadingContext,
 ): Reading {
   const problems = readings.filter((reading) => reading?.kind === 'notUnderstood');
   const telling = problems.find((reading) => (reading.nearest?.length ?? 0) > 0);
   const first = telling ?? problems[0] ?? { kind: 'notUnderstood', problem: { code: 'noMatch' } };
   const near =
-    first.problem.code === 'noMatch' && !first.nearest ? suggestOptions(message.tokens, prepared) : [];
+    first.problem.code === 'noMatch' && !first.nearest
+      ? suggestOptions(message.tokens, prepared, knownWord(context))
+      : [];
   return near.length > 0 ? { ...first, nearest: near } : first;
 }
 
@@ -71,7 +74,7 @@ function readForQuestion(message: Message, prepared: PreparedQuestion, context: 
   return (
     guessCommand(message.tokens, context.words, prepared.known) ??
     target ??
-    notUnderstood([typed.reading, guessed?.reading], message, prepared)
+    notUnderstood([typed.reading, guessed?.reading], message, prepared, context)
   );
 }
 
