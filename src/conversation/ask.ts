@@ -21,7 +21,8 @@ function choicesOf(step: Step): Choice[] {
   const kind = question.kind === 'yesNo' ? 'yesNo' : question.kind === 'sides' ? 'side' : undefined;
   return ids.map((id, position) => ({
     id,
-    number: position + 1,
+    // A bare number is a measure here: such a choice is taken by its letter.
+    number: question.picks ? 0 : position + 1,
     letter: letters[position] ?? '',
     label: { text: kind ? `words/${kind}/${id}` : `option/${question.id}/${id}` },
   }));

@@ -26,7 +26,7 @@ export type Part =
   /** Here the report belongs: made from the record, in the channel's own format. */
   | { readonly kind: 'report' };
 
-/** A choice that is offered, with the number and letter by which it can be taken. */
+/** A choice that is offered, with the number (0: none, where a number is a measure) and letter by which it can be taken. */
 export interface Choice {
   readonly id: string;
   readonly number: number;

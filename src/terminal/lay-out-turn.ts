@@ -74,8 +74,9 @@ export function layOutHint(ask: WordedAsk, width: number): readonly Row[] {
   return wrapText(stripToLine(ask.hint), width).map((text): Row => ({ text, look: 'quiet' }));
 }
 
-/** `1 (a)`: what a choice can be taken by, numbers set below each other. */
+/** `1 (a)`: what a choice can be taken by, numbers set below each other; `(a)` where a number is a measure. */
 export function choiceMark(choice: WordedAsk['choices'][number], total: number): string {
+  if (choice.number === 0) return `(${choice.letter})`;
   return `${String(choice.number).padStart(String(total).length)} (${choice.letter})`;
 }
 
