@@ -10,11 +10,11 @@ import {
 import { slopeDegrees } from './slope.ts';
 import { type CubicMetres, fromBase, metres, type Percent, percent, type SquareMetres } from './units.ts';
 
-/** A value in a unit, rounded to two significant digits under ten and three above. */
+/** A value in a unit, rounded to two significant digits under ten and three above; plain numbers to three. */
 function sayIn(base: number, unit: UnitId, options: SayOptions): Said {
   const value = fromBase(base, unit);
   if (value === 0) return withSymbol(0, unit);
-  const digits = Math.abs(value) < 10 ? 2 : 3;
+  const digits = Math.abs(value) < 10 && unit !== 'each' ? 2 : 3;
   const step = 10 ** (Math.floor(Math.log10(Math.abs(value)) + 1e-12) - digits + 1);
   return withSymbol(roundToStep(value, Math.min(step, 1), options), unit);
 }

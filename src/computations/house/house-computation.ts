@@ -14,9 +14,9 @@ import type { House } from './house.ts';
 
 /** Something a computation of a house was worked out from, in the base unit of its dimension. */
 export interface HouseInput {
-  /** Question, limit or name of what was taken for granted. */
+  /** Question, limit, name of what was taken for granted, or input of the computation that kept its usual value. */
   readonly id: string;
-  readonly from: 'answer' | 'limit' | 'assumed';
+  readonly from: 'answer' | 'limit' | 'assumed' | 'usual';
   /** A choice has no dimension. */
   readonly dimension?: Dimension;
   readonly value: number | string;

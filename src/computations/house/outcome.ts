@@ -6,15 +6,16 @@ import type { House } from './house.ts';
 import type { HouseComputation, HouseInput, HouseOutcome, Wanted } from './house-computation.ts';
 import { HOUSE_COMPUTATIONS } from './registry.ts';
 
-/** What the computation takes when nothing is said is shown too: it was taken for granted. */
+/** What the computation takes when nothing is said is shown too. */
 function defaultsOf(defs: readonly InputDef[], inputs: Inputs): readonly HouseInput[] {
   return defs.flatMap((input): HouseInput[] =>
     input.kind === 'quantity' && input.default !== undefined && inputs[input.id] === undefined
-      ? [{ id: input.id, from: 'assumed', dimension: input.dimension, value: input.default }]
+      ? [{ id: input.id, from: 'usual', dimension: input.dimension, value: input.default }]
       : [],
   );
 }
 
+/** A guessed size makes a result no better known than memory; usual values count with the sources. */
 function statusWith(worked: WorkedOut, inputs: readonly HouseInput[]): Status {
   const guessed = inputs.some((input) => input.from === 'assumed');
   return guessed ? weakestStatus([worked.status, 'memory']) : worked.status;

@@ -48,6 +48,7 @@ function checkReferences(located: Located<Action>, lookup: Lookup): FlowProblem[
     ...references(located, 'requires', 'action', item.requires, lookup.actions),
     ...references(located, 'cautions', 'caution', item.cautions, lookup.cautions),
     ...references(located, 'rules', 'limit', item.rules, lookup.limits),
+    ...references(located, 'workedOut', 'computation', item.workedOut, lookup.computations),
     ...references(located, 'sources', 'source', item.sources, lookup.sources),
     ...item.cost.flatMap(({ line, amount }, index) => [
       ...reference(located, ['cost', index, 'line'], 'cost line', line, lookup.costs),

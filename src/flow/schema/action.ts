@@ -34,6 +34,8 @@ export const Action = z.strictObject({
   /** Jobs with the same word are joined when shown. */
   mergeBy: Id.optional(),
   cost: z.array(z.strictObject({ line: Id, amount: Amount })).default([]),
+  /** Computations of the house whose result the job tells, where it has one. */
+  workedOut: z.array(Id).default([]),
   hours: z.strictObject({ low: z.number().min(0), high: z.number().min(0) }),
   cautions: z.array(Id).default([]),
   cautionsWhen: z.array(z.strictObject({ if: Condition, cautions: z.array(Id).min(1) })).default([]),
