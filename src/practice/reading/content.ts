@@ -19,8 +19,9 @@ export interface Content {
   readonly sides: readonly Side[];
 }
 
+const longUnits = new Set(['foot', 'feet', 'ft', 'yard', 'yards', 'metre', 'metres', 'meter', 'meters', 'percent']);
 const little =
-  'a an the of on in at to for by from it its is are was were be been and or but with within than that this these those there their them they he she you your our we i my me his her has have had so as if any some all each most very one will would can could should do does did not into onto out up down over here where what which who when around round along near house home side';
+  'a an the of on in at to for by from it its is are was were be been and or but with within than that this these those there their them they he she you your our we i my me his her has have had so as if any some all each most one will would can could should do does did not into onto out up down over here where what which who when around round along near house home side';
 
 /** A word without the ending of a verb: "moving", "moved" and "move" meet; the rest need not be a word. */
 export function rootOf(stem: string): string {
@@ -52,7 +53,12 @@ export function createContentReader(words: Words, trainee: TraineeWords): Conten
     'power company',
     'back away',
     'take back',
+    'behind the gutter',
+    'behind the shrub',
+    'behind the window',
     'right size',
+    'the right size',
+    'right down',
     'right up',
     'right at a',
     'right next',
@@ -61,7 +67,7 @@ export function createContentReader(words: Words, trainee: TraineeWords): Conten
   const phrases: (readonly [string, readonly Side[]])[] = [
     ...none.map((phrase) => [phrase, []] as const),
     ...ENGLISH_TALK_WORDS.notSides.map((phrase) => [phrase, []] as const),
-    ...ENGLISH_TALK_WORDS.bothSides.map((phrase) => [phrase, ['left', 'right'] as const] as const),
+    ...['both sides', 'either side'].map((phrase) => [phrase, ['left', 'right'] as const] as const),
     ...every.map((phrase) => [phrase, sideNames] as const),
     ...named,
   ];
@@ -75,7 +81,7 @@ export function createContentReader(words: Words, trainee: TraineeWords): Conten
   return { sides: buildPhraseBook(phrases), small: new Set(little.split(' ')), same: new Map(same) };
 }
 
-/** Takes a text apart. Numbers and fractions are words too, so that "1/4 inch" and "quarter-inch" meet. */
+/** Takes a text apart. Fractions are words too, so that "1/4 inch" and "quarter-inch" meet. */
 export function contentOf(reader: ContentReader, text: string): Content {
   return contentOfTokens(reader, tokenise(text.toLowerCase()));
 }
@@ -92,9 +98,15 @@ export function contentOfTokens(reader: ContentReader, tokens: readonly Token[])
       at = side.next;
       continue;
     }
-    const stem = words[at]?.stem ?? '';
+    const token = words[at];
+    // A measure is read apart; only fractions name things: "quarter-inch mesh".
+    if (token?.kind === 'number' || longUnits.has(token?.text ?? '')) {
+      at += 1;
+      continue;
+    }
+    const stem = token?.stem ?? '';
     const root = rootOf(stem);
-    if (!reader.small.has(stem) && !reader.small.has(words[at]?.text ?? ''))
+    if (!reader.small.has(stem) && !reader.small.has(token?.text ?? ''))
       stems.push(reader.same.get(root) ?? root);
     at += 1;
   }

@@ -56,6 +56,10 @@ function nameScore(said: ReadonlySet<string>, idea: Idea, ideas: Ideas, all: num
   return best === 0 ? 0 : 0.7 + 0.3 * Math.min(1, best);
 }
 
+/** A sentence of at least so many words, said in full with little else, is meant above all that share words with it. */
+const wholeSentence = 2;
+const mostOf = 0.75;
+
 function scoreOf(said: ReadonlySet<string>, idea: Idea, ideas: Ideas, all: number): number {
   let covered = 0;
   let common = 0;
@@ -65,12 +69,12 @@ function scoreOf(said: ReadonlySet<string>, idea: Idea, ideas: Ideas, all: numbe
     if (idea.core.has(word)) common += rare;
   }
   const core = sum(idea.core, ideas.rarity);
-  if (common > 0 && common >= core - 1e-9 && common >= all - 1e-9) return 2;
+  const whole = idea.core.size >= wholeSentence && common >= core - 1e-9 && common >= mostOf * all;
+  if (whole) return 1 + common / all;
   const alike = core + all > 0 ? (2 * common) / (core + all) : 0;
   const coverage = all > 0 ? covered / all : 0;
   const score = Math.max(0.7 * coverage + 0.3 * alike, nameScore(said, idea, ideas, all));
-  // Said in full with a few words more, it is meant above those that only share words with it.
-  return alike > 0.9 ? score + alike : score;
+  return score;
 }
 
 /** Words that no idea knows are put right where that is clear, and otherwise count for nothing. */

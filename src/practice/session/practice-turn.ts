@@ -44,8 +44,9 @@ export function finish(practice: Practice, state: PracticeState): PracticeTurned
 }
 
 function takePending(practice: Practice, state: PracticeState, said: Said): PracticeTurned | undefined {
-  if (!state.pending) return undefined;
-  switch (state.pending.kind) {
+  const { pending } = state;
+  if (!pending) return undefined;
+  switch (pending.kind) {
     case 'emergency':
       // Not a clear no is taken as yes: a false order to leave costs a minute.
       if (readYesNo(practice, said.text) !== 'no') return stopForEmergency(practice, state);
@@ -94,6 +95,8 @@ function take(practice: Practice, state: PracticeState, message: Message): Pract
       return opening(practice, state);
     case 'emergency':
       return stopForEmergency(practice, state);
+    case 'carrier':
+      return { state, parts: [say('practice.help')] };
     case 'text':
       return takeText(practice, state, message.text);
     case 'choose':
