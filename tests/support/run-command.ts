@@ -27,6 +27,7 @@ export async function runCommand(
   argv: readonly string[],
   lines: readonly string[] = [],
   dataFolder?: string,
+  newId?: () => string,
 ): Promise<CommandRun> {
   const folder = dataFolder ?? mkdtempSync(join(tmpdir(), 'roofdown-'));
   const out = new Collector();
@@ -38,7 +39,7 @@ export async function runCommand(
     env: { XDG_DATA_HOME: folder, CI: '1' },
     home: folder,
     clock: () => testDay,
-    newId: () => '3f2a51c8-6d0e-4b7a-9c11-5a2e8d94b076',
+    ...(newId ? { newId } : {}),
   });
   if (dataFolder === undefined) rmSync(folder, { recursive: true, force: true });
   return { code, out: out.text, err: err.text };
