@@ -1,9 +1,10 @@
-import type { Answer, AnswerKey, AnswerSheet } from '../answers/answer.ts';
+import type { Answer, AnswerKey, AnswerSheet, PlainAnswer } from '../answers/answer.ts';
 import { isOpen, pathOf } from '../answers/path.ts';
 import { optionIds } from '../flow/checks/check-condition.ts';
-import type { Flow, Question } from '../flow/flow.ts';
+import type { Question } from '../flow/flow.ts';
+import { type AnswerKinds, isStillOfKind } from './answer-kinds.ts';
 import type { Programme } from './programme.ts';
-import type { WalkRecord } from './record.ts';
+import type { Cursor, WalkRecord } from './record.ts';
 import { say, type Turned } from './turned.ts';
 
 function fits(question: Question, value: unknown): boolean {
@@ -17,49 +18,69 @@ function fits(question: Question, value: unknown): boolean {
   return typeof value === 'number';
 }
 
-/** Whether an answer can still be one to the question as it now is. */
-function stillAnswers(question: Question, answer: Answer): boolean {
-  if (answer.status === 'bySide') {
-    return (
-      question.by === 'side' &&
-      Object.values(answer.sides).every((one) => one.status !== 'given' || fits(question, one.value))
-    );
+/** What of an answer can still be one to the question as it now is: of one by side, the sides that can. */
+function whatFits(question: Question, answer: Answer, kinds: AnswerKinds | undefined): Answer | undefined {
+  const plainFits = (one: PlainAnswer) =>
+    one.status !== 'given' || (isStillOfKind(kinds, question) && fits(question, one.value));
+  if (answer.status !== 'bySide') {
+    const wants = question.by === undefined || answer.status !== 'given';
+    return wants && plainFits(answer) ? answer : undefined;
   }
-  if (question.by === 'side') return answer.status !== 'given';
-  return answer.status !== 'given' || fits(question, answer.value);
+  if (question.by !== 'side') return undefined;
+  const kept = Object.entries(answer.sides).filter(([, one]) => plainFits(one));
+  if (kept.length === 0) return undefined;
+  return kept.length === Object.keys(answer.sides).length
+    ? answer
+    : { status: 'bySide', sides: Object.fromEntries(kept) };
 }
 
-function renamed(flow: Flow): Map<string, string> {
-  return new Map(
-    flow.questions.flatMap((question) => question.renamedFrom.map((old) => [old, question.id] as const)),
-  );
+/** A key under the name that its question now has. */
+function presentKey(programme: Programme, key: AnswerKey): AnswerKey {
+  const { flow, index } = programme.checklist;
+  const parts = key.split('/');
+  const old = parts.at(-1) ?? '';
+  const id = index.questions.has(old) ? old : flow.questions.find((one) => one.renamedFrom.includes(old))?.id;
+  return [...parts.slice(0, -1), id ?? old].join('/');
+}
+
+interface Refitted {
+  readonly sheet: AnswerSheet;
+  /** How many answers no longer fit, wholly or at some sides. */
+  readonly again: number;
 }
 
 /** The sheet under the questions as they now are: renamed ones follow, those that no longer fit are asked again. */
-function refit(programme: Programme, sheet: AnswerSheet): AnswerSheet {
-  const names = renamed(programme.checklist.flow);
+function refit(programme: Programme, record: WalkRecord): Refitted {
   const { questions } = programme.checklist.index;
-  const entries = Object.entries(sheet).flatMap(([key, answer]): [AnswerKey, Answer][] => {
-    const parts = key.split('/');
-    const old = parts.at(-1) ?? '';
-    const id = questions.has(old) ? old : (names.get(old) ?? old);
-    const question = questions.get(id);
+  let again = 0;
+  const entries = Object.entries(record.sheet).flatMap(([key, answer]): [AnswerKey, Answer][] => {
+    const now = presentKey(programme, key);
+    const question = questions.get(now.split('/').at(-1) ?? '');
     // An answer to a question that is gone is kept: it may come back, and nothing reads it meanwhile.
-    if (question && !stillAnswers(question, answer)) return [];
-    return [[[...parts.slice(0, -1), id].join('/'), answer]];
+    const kept = question ? whatFits(question, answer, record.kinds) : answer;
+    if (kept !== answer) again++;
+    return kept ? [[now, kept]] : [];
   });
-  return Object.fromEntries(entries);
+  return { sheet: Object.fromEntries(entries), again };
+}
+
+/** The question asked now under its present name; none where it is no longer asked, so that the first that waits is. */
+function refitCursor(programme: Programme, { cursor }: WalkRecord, sheet: AnswerSheet): Cursor {
+  const { key, ...rest } = cursor;
+  if (key === undefined) return cursor;
+  const now = presentKey(programme, key);
+  return pathOf(programme.checklist.index, sheet).byKey.has(now) ? { ...rest, key: now } : rest;
 }
 
 /** Carries a walk over to a changed checklist: no answer is lost, and the person is told what is new. */
 export function answersKept(programme: Programme, record: WalkRecord): Turned {
   const { flow, index } = programme.checklist;
   if (record.flow === flow.fingerprint) return { record, parts: [] };
-  const sheet = refit(programme, record.sheet);
+  const { sheet, again } = refit(programme, record);
   const open = pathOf(index, sheet).steps.filter((step) => isOpen(step, sheet));
-  const lost = Object.keys(record.sheet).length - Object.keys(sheet).length;
+  const cursor = refitCursor(programme, record, sheet);
   return {
-    record: { ...record, sheet, flow: flow.fingerprint },
-    parts: [say('walk.flow-changed', { open: open.length, again: lost })],
+    record: { ...record, sheet, cursor, flow: flow.fingerprint },
+    parts: [say('walk.flow-changed', { open: open.length, again })],
   };
 }

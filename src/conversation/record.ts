@@ -1,5 +1,6 @@
 import type { AnswerKey, AnswerSheet } from '../answers/answer.ts';
 import type { Audience, UnitSystem } from '../wording/say.ts';
+import type { AnswerKinds } from './answer-kinds.ts';
 
 /** Unguessable name of a walk. */
 export type WalkId = string & { readonly walkId: unique symbol };
@@ -19,6 +20,13 @@ export interface Cursor {
   readonly pending?: Pending;
 }
 
+/** A job of the list that was done, with the day (ISO date). */
+export interface DoneJob {
+  /** Such as `mesh-vents@left`. */
+  readonly action: string;
+  readonly date: string;
+}
+
 /** A walk as it is stored: the answers and where it stands. Everything else is worked out from these. */
 export interface WalkRecord {
   readonly id: WalkId;
@@ -31,6 +39,8 @@ export interface WalkRecord {
   /** The person said the carrier's word for no more messages: nothing but an order to leave is said until they ask. */
   readonly silent?: true;
   readonly sheet: AnswerSheet;
+  /** Kinds of the answered questions whose answers do not show it: a number may be feet or a year. */
+  readonly kinds?: AnswerKinds;
   readonly cursor: Cursor;
   /** Counts up with each change; a store saves only over the revision it was loaded with. */
   readonly revision: number;
@@ -39,4 +49,8 @@ export interface WalkRecord {
   readonly updatedAt: string;
   /** Free notes, each beside the question at which it was taken. */
   readonly notes: readonly { readonly key?: AnswerKey; readonly text: string }[];
+  /** Jobs marked as done. */
+  readonly done?: readonly DoneJob[];
+  /** The answers as they were before jobs were marked done on others, the oldest first: what is compared with now. */
+  readonly earlier?: readonly { readonly date: string; readonly sheet: AnswerSheet }[];
 }

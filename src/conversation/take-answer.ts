@@ -2,6 +2,7 @@ import type { Answer } from '../answers/answer.ts';
 import type { Step } from '../answers/path.ts';
 import type { ReadingNote } from '../answers/reading/reading.ts';
 import { advance } from './advance.ts';
+import { kindsWith } from './answer-kinds.ts';
 import { stepValues } from './ask.ts';
 import { stopForEmergency } from './emergency.ts';
 import type { Part } from './message.ts';
@@ -35,7 +36,8 @@ export function takeAnswer(
   note?: ReadingNote,
 ): Turned {
   const whole = merged(record.sheet[step.key], answer);
-  const next = advance(programme, record, { type: 'ANSWER', key: step.key, answer: whole });
+  const known = { ...record, kinds: kindsWith(record.kinds, step.question) };
+  const next = advance(programme, known, { type: 'ANSWER', key: step.key, answer: whole });
   const danger = step.question.role === 'danger' && answer.status === 'given' && answer.value === 'yes';
   if (danger) return stopForEmergency(programme, next);
   const values = {
