@@ -22,7 +22,7 @@ await build({
   // Native or optional at run time; react-devtools-core is only for ink's own debugging.
   external: ['libsql', 'pg', 'pg-native', 'react-devtools-core'],
   banner: {
-    js: "import{createRequire as requireFrom}from'node:module';const require=requireFrom(import.meta.url);",
+    js: "#!/usr/bin/env node\nimport{createRequire as requireFrom}from'node:module';const require=requireFrom(import.meta.url);",
   },
   logLevel: 'warning',
 });
