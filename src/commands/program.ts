@@ -1,8 +1,10 @@
 import { Command, CommanderError } from 'commander';
 import { version } from '../settings.ts';
+import { registerAgree } from './agree.ts';
 import { registerCheckFlows } from './check-flows.ts';
 import { type CommandIo, write } from './io.ts';
 import { registerPicture } from './picture.ts';
+import { registerPractise } from './practise.ts';
 import { ProgramError } from './program-error.ts';
 import { registerQuestions } from './questions.ts';
 import type { Outcome, Register } from './register.ts';
@@ -17,6 +19,8 @@ const commands: readonly Register[] = [
   registerWalk,
   registerWalks,
   registerSheet,
+  registerPractise,
+  registerAgree,
   registerQuestions,
   registerCheckFlows,
   registerPicture,

@@ -1,0 +1,32 @@
+import { compareSheets } from '../practice/agreement/compare-sheets.ts';
+import { agreementParts } from '../practice/agreement/say-agreement.ts';
+import { wordReply } from '../wording/word-reply.ts';
+import { write } from './io.ts';
+import { loadPractice, practiceWording } from './practice/load-practice.ts';
+import { readHouseFile } from './practice/read-house-file.ts';
+import type { Register } from './register.ts';
+
+/** `agree`: where two walks of the same house differ, and how far they agree by stop. */
+export const registerAgree: Register = (program, io) => {
+  program
+    .command('agree')
+    .description('two assessors, one house: where their answers and findings differ, with kappa by stop')
+    .argument('<first>', 'the answer file of one walk')
+    .argument('<second>', 'the answer file of the other')
+    .option('--json', 'as JSON')
+    .addHelpText('after', '\nExample:\n  roofdown agree mine.yaml yours.yaml\n')
+    .action(async (first: string, second: string, options: { json?: boolean }) => {
+      const practice = await loadPractice();
+      const { checklist } = practice.programme;
+      const one = readHouseFile(checklist.index, first).sheet;
+      const other = readHouseFile(checklist.index, second).sheet;
+      const agreement = compareSheets(checklist, one, other);
+      if (options.json) {
+        await write(io.stdout, `${JSON.stringify(agreement, null, 2)}\n`);
+        return;
+      }
+      const { blocks } = wordReply({ parts: agreementParts(agreement) }, practiceWording(practice, one));
+      const lines = blocks.flatMap((block) => (block.tone === 'heading' ? ['', ...block.lines] : block.lines));
+      await write(io.stdout, `${lines.join('\n').trim()}\n`);
+    });
+};
