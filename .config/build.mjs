@@ -1,6 +1,6 @@
 // Bundles the program, so that it starts fast and `npm start` needs no compiler.
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, readdirSync, rmSync } from 'node:fs';
+import { chmodSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { build } from 'esbuild';
 
 mkdirSync('.build', { recursive: true });
@@ -26,6 +26,8 @@ await build({
   },
   logLevel: 'warning',
 });
+
+chmodSync('.build/roofdown.mjs', 0o755);
 
 // The checked flow is kept beside the program, so that a start parses no YAML.
 const { status } = spawnSync(process.execPath, ['.build/roofdown.mjs', 'questions'], { stdio: ['ignore', 'ignore', 'inherit'] });
