@@ -5,6 +5,7 @@ import type { Report } from './report.ts';
 import { reportActions, reportLeftOut } from './report-actions.ts';
 import { answersRead, reportToFindOut } from './report-answers.ts';
 import { reportCautions } from './report-cautions.ts';
+import { reportComputations } from './report-computations.ts';
 import { numberJobs, reportFirstHour, reportJobs } from './report-jobs.ts';
 import { reportRulebook } from './report-rules.ts';
 import { findingLines, reportElements, reportFindings, reportWaysIn } from './report-seen.ts';
@@ -65,7 +66,7 @@ export function buildReport(material: Material): Report {
     alsoWorth,
     cautions: reportCautions(material, [...jobs, ...alsoWorth]),
     rulebook: reportRulebook(material),
-    computations: material.computations ?? [],
+    computations: reportComputations(material),
   };
   return {
     version: 1,

@@ -127,6 +127,10 @@ function contractor({ say }: Page, job: ReportJob): Block[] {
   ];
 }
 
+function workedOut({ say }: Page, job: ReportJob): Block[] {
+  return job.workedOut.length > 0 ? [paragraph(say('worked-out')), ...list(job.workedOut.map(inline))] : [];
+}
+
 function card(page: Page, job: ReportJob, whole: boolean): Block {
   return {
     kind: 'job',
@@ -135,6 +139,7 @@ function card(page: Page, job: ReportJob, whole: boolean): Block {
     blocks: [
       paragraph(inline(job.why)),
       ...fields(rows(page, job)),
+      ...(whole ? workedOut(page, job) : []),
       ...(whole && job.how.length > 0 ? [paragraph(page.say('how'))] : []),
       ...(whole ? [...list(job.how.map(inline), true), ...contractor(page, job)] : []),
     ],

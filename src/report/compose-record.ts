@@ -1,3 +1,4 @@
+import { composeComputations } from './compose-computations.ts';
 import type { Block, Spans } from './document.ts';
 import { inline } from './inline.ts';
 import { capital, type Extent, fields, heading, list, type Page, paragraph, typed } from './page.ts';
@@ -30,24 +31,6 @@ function findings(page: Page): Block[] {
   return [
     heading(2, say('findings')),
     ...byStop(page, report.findingLines, (here) => list(here.map((one) => inline(`${one.text} ${one.why}`)))),
-  ];
-}
-
-function computations({ report, say, words }: Page): Block[] {
-  if (report.computations.length === 0) return [];
-  return [
-    heading(2, say('computations')),
-    ...list(
-      report.computations.map((one) =>
-        inline(
-          words('computation', {
-            text: one.text,
-            result: String(Math.round(one.result * 1000) / 1000),
-            unit: one.unit,
-          }),
-        ),
-      ),
-    ),
   ];
 }
 
@@ -108,7 +91,7 @@ export function composeRecord(page: Page, extent: Extent): Block[] {
   const { report, say } = page;
   const rest =
     extent === 'whole'
-      ? [...findings(page), ...computations(page), ...answers(page), ...rules(page), ...sources(page)]
+      ? [...findings(page), ...composeComputations(page), ...answers(page), ...rules(page), ...sources(page)]
       : elsewhere(page);
   return [
     ...cautions(page),

@@ -5,7 +5,6 @@ import type { Computed } from '../findings/find.ts';
 import type { Upkeep } from '../flow/schema/action.ts';
 import type { ToFindOut } from '../planning/to-find-out.ts';
 import type { Wording } from '../wording/wording.ts';
-import type { Report } from './report.ts';
 
 /** Everything a report is made from. The wording must not escape what people typed: the renderers do. */
 export interface Material {
@@ -22,7 +21,6 @@ export interface Material {
     readonly seed: number;
     readonly notes: readonly string[];
   };
-  /** Amounts for costs that are worked out; without it the amount for the usual house is taken. */
+  /** Amounts for costs, instead of those that follow from the answers. */
   readonly computed?: Computed;
-  readonly computations?: Report['computations'];
 }

@@ -19,7 +19,8 @@ export function statusOf({ checklist }: Material, source: string): KnownBy {
 
 function amountOf(material: Material, amount: Action['cost'][number]['amount'], place: Place): number {
   if (typeof amount === 'number') return amount;
-  return material.computed?.(amount.computed, place) ?? amount.otherwise;
+  const computed = material.computed ?? material.assessment.facts.computed;
+  return computed(amount.computed, place) ?? amount.otherwise;
 }
 
 type Line = Cost['lines'][number];

@@ -3,6 +3,7 @@ import type { Material } from './material.ts';
 import { placeText, placeValues } from './place-text.ts';
 import type { Report } from './report.ts';
 import { laneBecause } from './report-actions.ts';
+import { workedOutFor } from './report-computations.ts';
 import { costAt, costTogether } from './report-costs.ts';
 import { rulesBehind } from './report-rules.ts';
 import { aloneText, shareText } from './share-text.ts';
@@ -122,6 +123,7 @@ function reportJob(material: Material, group: RankedGroup, numbers: Numbers): Jo
     rank: numbers.get(group) ?? 0,
     actions: proposals.map((one) => one.id),
     ...texts,
+    workedOut: workedOutFor(material, group.jobs),
     where: placeText(
       material,
       proposals.map((one) => one.place),

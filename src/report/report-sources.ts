@@ -25,7 +25,7 @@ function sourcesReferredTo(report: Referring, upkeep: Material['upkeep']): Set<s
     ...jobs.flatMap((one) => one.cost?.lines.map((line) => line.source) ?? []),
     ...report.cautions.flatMap((one) => one.sources),
     ...report.rulebook.notes.map((note) => note.source),
-    ...report.computations.map((one) => one.source),
+    ...report.computations.flatMap((one) => [...one.sources, ...one.assumptions.map(({ source }) => source)]),
     ...upkeep.flatMap((one) => one.sources),
   ]);
 }

@@ -1,16 +1,8 @@
 import * as z from 'zod';
 import { Season } from '../flow/schema/base.ts';
+import { Computation } from './schema-computations.ts';
 import { Action, Job, LeftOut } from './schema-parts.ts';
-import {
-  AnswersOfStop,
-  Computation,
-  Element,
-  Finding,
-  FindingLine,
-  Source,
-  ToFindOut,
-  WayIn,
-} from './schema-seen.ts';
+import { AnswersOfStop, Element, Finding, FindingLine, Source, ToFindOut, WayIn } from './schema-seen.ts';
 
 const Ids = z.array(z.string());
 

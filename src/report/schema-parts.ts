@@ -88,6 +88,7 @@ export const Job = z.strictObject({
   where: z.string(),
   why: z.string(),
   how: z.array(z.string()),
+  workedOut: z.array(z.string()).describe('What the computations say to it.'),
   lane: Lane,
   laneBecause: z.string().nullable(),
   share: z.number(),

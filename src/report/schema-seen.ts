@@ -62,16 +62,6 @@ export const ToFindOut = z.strictObject({
   opens: z.boolean().describe('Further questions hang on it, which the stake leaves out.'),
 });
 
-/** A value that was worked out. */
-export const Computation = z.strictObject({
-  id: z.string(),
-  text: z.string(),
-  inputs: z.record(z.string(), z.union([z.string(), z.number()])),
-  result: z.number(),
-  unit: z.string(),
-  source: z.string(),
-});
-
 export const Source = z.strictObject({
   id: z.string(),
   title: z.string(),

@@ -26,13 +26,15 @@ describe('what a job costs', () => {
   });
 
   it('uses an amount that was worked out, where it can be, and the usual one where not', () => {
-    const usual = reportOf('kiln-road-3').report;
-    const worked = reportOf('kiln-road-3', { computed: () => 1 }).report;
-    const unknown = reportOf('kiln-road-3', { computed: () => undefined }).report;
-    expect(unknown.actions).toEqual(usual.actions);
-    const amounts = (report: typeof usual) =>
-      report.actions.flatMap((one) => one.cost?.lines.map((line) => line.amount) ?? []);
-    expect(amounts(worked).length).toBe(amounts(usual).length);
+    const usual = reportOf('kiln-road-3', { computed: () => undefined }).report;
+    const worked = reportOf('kiln-road-3').report;
+    const amount = (report: typeof usual, line: string) =>
+      report.actions.flatMap((one) => one.cost?.lines.find(({ id }) => id === line)?.amount ?? [])[0];
+    // The strip of 5 ft along the 34 ft front, with half of a round corner at each end.
+    expect(amount(worked, 'gravel')).toBeCloseTo(34 * 5 + (Math.PI * 25) / 4, 9);
+    expect(amount(usual, 'gravel')).toBe(200);
+    expect(amount(worked, 'fence-metal')).toBeCloseTo(8, 9);
+    expect(amount(usual, 'fence-metal')).toBe(5);
   });
 
   it('is known no better than the weakest of its lines', () => {

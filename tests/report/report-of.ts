@@ -28,7 +28,6 @@ interface Wanted {
   /** What is changed in the answers of the house. */
   readonly change?: (sheet: AnswerSheet, checklist: Checklist) => AnswerSheet;
   readonly computed?: Parameters<typeof buildReport>[0]['computed'];
-  readonly computations?: Report['computations'];
 }
 
 /** The report of one of the houses, as a headless walk would make it. */
@@ -55,7 +54,6 @@ export function reportOf(name: string, wanted: Wanted = {}): { report: Report; w
     sheet,
     walk: { id: null, date: wanted.date ?? '2026-06-12', seed: 1, notes: wanted.notes ?? [] },
     ...(wanted.computed ? { computed: wanted.computed } : {}),
-    ...(wanted.computations ? { computations: wanted.computations } : {}),
   });
   return { report, wording };
 }
