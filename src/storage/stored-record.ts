@@ -11,16 +11,18 @@ const Plain = z.union([
   z.looseObject({ status: z.enum(['notSure', 'skipped']) }),
 ]);
 
+const Sheet = z.record(
+  z.string(),
+  z.union([Plain, z.looseObject({ status: z.literal('bySide'), sides: z.record(z.string(), Plain) })]),
+);
+
 const Stored = z.looseObject({
   id: z.string().min(1),
   flow: z.string(),
   audience: z.enum(['resident', 'volunteer', 'trainee']),
   language: z.string(),
   units: z.enum(['imperial', 'metric']).exactOptional(),
-  sheet: z.record(
-    z.string(),
-    z.union([Plain, z.looseObject({ status: z.literal('bySide'), sides: z.record(z.string(), Plain) })]),
-  ),
+  sheet: Sheet,
   cursor: z.looseObject({
     phase: z.enum(['asking', 'readBack', 'finished', 'emergency', 'paused']),
     key: z.string().exactOptional(),
@@ -30,6 +32,8 @@ const Stored = z.looseObject({
   startedAt: z.string(),
   updatedAt: z.string(),
   notes: z.array(z.looseObject({ key: z.string().exactOptional(), text: z.string() })),
+  done: z.array(z.looseObject({ action: z.string(), date: z.string() })).exactOptional(),
+  earlier: z.array(z.looseObject({ date: z.string(), sheet: Sheet })).exactOptional(),
 });
 
 /** What came of reading a stored row: the value, or where and why it cannot be read. */

@@ -1,6 +1,7 @@
 import type { AddressInfo } from 'node:net';
 import { createAdaptorServer, type ServerType } from '@hono/node-server';
 import { pino } from 'pino';
+import type { Programme } from '../../conversation/programme.ts';
 import { describeError } from '../../webhook/answer-message.ts';
 import { createWebhook, type Webhook } from '../../webhook/create-webhook.ts';
 import { deliverDue } from '../../webhook/deliver/deliver-due.ts';
@@ -87,9 +88,12 @@ export interface RunningServer {
 }
 
 /** Starts the server of these settings. Rejects with a ProgramError when they cannot be used. */
-export async function startServer(io: CommandIo): Promise<RunningServer> {
+export async function startServer(
+  io: CommandIo,
+  load: () => Promise<Programme> = loadProgramme,
+): Promise<RunningServer> {
   const settings = readServeSettings(io.env);
-  const programme = await loadProgramme();
+  const programme = await load();
   const log = createLog(settings.ROOFDOWN_LOG_LEVEL, io);
   const store = await openServerStore(settings, io, programme.checklist);
   let ready = true;

@@ -42,8 +42,9 @@ function openPool({ url, connections = 10 }: PostgresStoreOptions): Pool {
     query_timeout: 15_000,
     keepAlive: true,
   });
-  // An idle connection that breaks is replaced by the next query; without a listener it would end the program.
+  // A connection that breaks is replaced, and the query on it rejects; without listeners it would end the program.
   pool.on('error', () => undefined);
+  pool.on('connect', (client) => client.on('error', () => undefined));
   return pool;
 }
 
