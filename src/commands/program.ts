@@ -13,12 +13,14 @@ import { registerServe } from './serve.ts';
 import { registerSheet } from './sheet.ts';
 import { registerWalk } from './walk.ts';
 import { registerWalks } from './walks.ts';
+import { registerWorkOut } from './work-out.ts';
 
 /** Every command, in the order of the help. */
 const commands: readonly Register[] = [
   registerWalk,
   registerWalks,
   registerSheet,
+  registerWorkOut,
   registerPractise,
   registerAgree,
   registerQuestions,
