@@ -7,6 +7,7 @@ import type { Ranked } from '../ranking/rank.ts';
 import type { Values } from '../wording/say.ts';
 import { computedValues, sayValue } from './computed-values.ts';
 import type { Material } from './material.ts';
+import { capital } from './page.ts';
 import { placeText } from './place-text.ts';
 import { statusOf } from './report-costs.ts';
 import type { Computation } from './schema-computations.ts';
@@ -143,7 +144,7 @@ export function workedOutFor(material: Material, jobs: readonly Ranked[]): strin
   const everywhere = new Set(jobs.map(({ proposal }) => proposal.place.suffix)).size;
   return [...told].map(([text, places]) => {
     const named = places.some((place) => place.suffix !== '') && places.length < everywhere;
-    const values: Values = { text, where: named ? placeText(material, places) : '' };
+    const values: Values = { text, where: named ? capital(placeText(material, places)) : '' };
     return named ? wording.text('report.computed.at', values) : text;
   });
 }
