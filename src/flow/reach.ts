@@ -71,6 +71,17 @@ function wantedOf(raw: RawCondition, question: Question, want: boolean): Wanted 
   return test && bound !== undefined ? { measures: [{ test, bound, holds: want }] } : undefined;
 }
 
+/** How a value may stand to a bound for a comparison to hold. */
+const stands = { atLeast: '=>', atMost: '<=', above: '>', below: '<' } as const;
+
+/** Whether comparisons leave a value to each bound; bounds that only a place settles are compared with themselves. */
+function canAllHold(measures: NonNullable<Wanted['measures']>): boolean {
+  return measures.every((one) => {
+    const same = measures.filter((other) => JSON.stringify(other.bound) === JSON.stringify(one.bound));
+    return ['<', '=', '>'].some((way) => same.every(({ test, holds }) => stands[test].includes(way) === holds));
+  });
+}
+
 function merge(given: Assignment, id: string, wanted: Wanted): Assignment | undefined {
   const before = given.get(id);
   const options =
@@ -79,6 +90,7 @@ function merge(given: Assignment, id: string, wanted: Wanted): Assignment | unde
       : (before?.options ?? wanted.options);
   if (options?.length === 0) return undefined;
   const measures = [...(before?.measures ?? []), ...(wanted.measures ?? [])];
+  if (!canAllHold(measures)) return undefined;
   return new Map(given).set(id, {
     ...(options ? { options } : {}),
     ...(measures.length > 0 ? { measures } : {}),
@@ -97,6 +109,7 @@ function* onPath(question: Question, given: Assignment, all: Questions): Generat
 
 function* offPath(question: Question, given: Assignment, all: Questions): Generator<Assignment> {
   if (question.when) yield* satisfy(question.when, false, given, all);
+  if (question.where) yield* satisfy(question.where, false, given, all);
 }
 
 /** Answers under which a question is asked, or nothing when its branch can never hold. */
