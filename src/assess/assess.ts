@@ -4,7 +4,7 @@ import { layOutPath, type Path } from '../answers/path.ts';
 import { computedNumber } from '../computations/house/computed.ts';
 import { type House, houseOf } from '../computations/house/house.ts';
 import { type Computed, type Found, factsWithFindings, findAll, presentElements } from '../findings/find.ts';
-import { proposals } from '../ranking/actions.ts';
+import { type Proposal, proposals } from '../ranking/actions.ts';
 import type { Chains } from '../ranking/exposure.ts';
 import { orderOfDoing } from '../ranking/order.ts';
 import { firstHour, groupForDisplay, type Ranked, type RankedGroup, rank } from '../ranking/rank.ts';
@@ -22,6 +22,8 @@ export interface Assessment {
   readonly elements: readonly ReadyElement[];
   readonly waysIn: readonly WayIn[];
   readonly chains: Chains;
+  /** Every job that answers a finding, also those that are not on the list. */
+  readonly proposals: readonly Proposal[];
   /** Sum of the weights of all ways in: relative units, never a probability. */
   readonly exposure: number;
   /** What is left when every job of the list is done. */
@@ -46,7 +48,8 @@ export function assess(checklist: Checklist, sheet: AnswerSheet, other?: Compute
   const elements = readyElements(presentElements(rules, path, facts), flow.walk.levels);
   const ways = waysIn(flow, elements, path.sides);
   const chains = { readiness: elements.map((one) => one.readiness), ways: ways.map((one) => one.elements) };
-  const ordered = orderOfDoing(proposals(rules, path, facts, found, elements), chains, flow.walk.tradeFloor);
+  const proposed = proposals(rules, path, facts, found, elements);
+  const ordered = orderOfDoing(proposed, chains, flow.walk.tradeFloor);
   const ranked = rank(ordered, chains);
   const groups = groupForDisplay(ranked, chains);
   const exposure = ways.reduce((sum, way) => sum + way.weight, 0);
@@ -62,6 +65,7 @@ export function assess(checklist: Checklist, sheet: AnswerSheet, other?: Compute
     elements,
     waysIn: ways,
     chains,
+    proposals: proposed,
     exposure,
     left: exposure - ordered.reduce((sum, one) => sum + one.share, 0),
     ranked,

@@ -4,6 +4,7 @@ import { advance, withoutPending, withPending } from './advance.ts';
 import { changeAnswer, goBack, jumpTo, removeMember } from './edits.ts';
 import { askSafe, goOnSafe, stopForEmergency } from './emergency.ts';
 import { helpParts, whereParts, whyParts } from './explain.ts';
+import { withoutDone } from './mark-done.ts';
 import { notUnderstoodParts } from './not-understood.ts';
 import type { Programme } from './programme.ts';
 import { currentStep, readFor } from './read.ts';
@@ -51,7 +52,8 @@ function takePending(programme: Programme, record: WalkRecord, text: string): Tu
     return { record: rest, parts: [say('emergency.not-one')] };
   }
   if (pending?.kind === 'startOver' && answer === 'yes') {
-    return { record: advance(programme, rest, { type: 'START_OVER' }), parts: [say('walk.started-over')] };
+    const record = withoutDone(advance(programme, rest, { type: 'START_OVER' }));
+    return { record, parts: [say('walk.started-over')] };
   }
   if (pending?.kind === 'forget' && answer === 'yes') return forget(rest);
   return { record: rest, parts: [say('walk.kept')] };

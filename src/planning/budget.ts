@@ -1,5 +1,4 @@
 import type { Assessment } from '../assess/assess.ts';
-import type { Computed } from '../findings/find.ts';
 import type { Flow } from '../flow/flow.ts';
 import type { Proposal } from '../ranking/actions.ts';
 import { jobsOf, orderOfDoing } from '../ranking/order.ts';
@@ -82,11 +81,11 @@ const nothing: Range = { low: 0, high: 0 };
 /** Jobs are held against the limit at the high end of their range: a plan that fits then fits in any case. */
 const end: keyof Range = 'high';
 
-function materialOf({ ranked, chains }: Assessment, flow: Flow, computed: Computed | undefined): Material {
+function materialOf({ ranked, chains, facts }: Assessment, flow: Flow): Material {
   const all = [...ranked].sort((a, b) => a.turn - b.turn).map((one) => one.proposal);
-  const allCosts = costsOfJobs(flow, all, computed);
+  const allCosts = costsOfJobs(flow, all, facts.computed);
   const list = all.filter((_, position) => !allCosts[position]?.unpriced);
-  const costs = costsOfJobs(flow, list, computed);
+  const costs = costsOfJobs(flow, list, facts.computed);
   const positions = new Map(list.map((one, position) => [one.id, position]));
   const sharedIds = [...new Set(costs.flatMap((cost) => cost.shared.map((one) => one.id)))];
   const reduced = reduceChains(chains, jobsOf(list));
@@ -183,8 +182,8 @@ export const moreHours = 4;
  * The set of jobs of the list that takes most off within the limits, each with all it requires. Exact by branch and
  * bound; where the search ends early, the best found and how far it can be from the best.
  */
-export function planWithin(assessment: Assessment, flow: Flow, limits: Limits, computed?: Computed): BudgetPlan {
-  const material = materialOf(assessment, flow, computed);
+export function planWithin(assessment: Assessment, flow: Flow, limits: Limits): BudgetPlan {
+  const material = materialOf(assessment, flow);
   const choice = choose({ ...material.problem, limit: limitOf(limits) });
   const priced = new Set(material.list);
   const unpriced = assessment.ranked

@@ -1,5 +1,4 @@
 import type { Assessment } from '../assess/assess.ts';
-import type { Computed } from '../findings/find.ts';
 import type { Flow } from '../flow/flow.ts';
 import { costsOfJobs, costTogether, type Range } from './job-cost.ts';
 
@@ -27,14 +26,13 @@ export interface Curve {
  * chosen set in their own order with their own shares.
  */
 export function curveOf(
-  { ranked, exposure, left }: Assessment,
+  { ranked, exposure, left, facts }: Assessment,
   flow: Flow,
   only?: readonly { readonly id: string; readonly share: number }[],
-  computed?: Computed,
 ): Curve {
   const order = only ?? [...ranked].sort((a, b) => a.turn - b.turn).map(({ proposal, share }) => ({ id: proposal.id, share }));
   const proposals = ranked.map((one) => one.proposal);
-  const costs = costsOfJobs(flow, proposals, computed);
+  const costs = costsOfJobs(flow, proposals, facts.computed);
   const costOf = new Map(proposals.map((one, position) => [one.id, costs[position]]));
   const done: (typeof costs)[number][] = [];
   let taken = 0;

@@ -1,8 +1,7 @@
 import type { AnswerSheet } from '../answers/answer.ts';
 import { type Assessment, assess } from '../assess/assess.ts';
 import type { Checklist } from '../assess/checklist.ts';
-import type { Computed } from '../findings/find.ts';
-import { type Proposal, proposals } from '../ranking/actions.ts';
+import type { Proposal } from '../ranking/actions.ts';
 import { orderOfDoing } from '../ranking/order.ts';
 import { firstHour, groupForDisplay, type RankedGroup, rank } from '../ranking/rank.ts';
 import type { ReadyElement } from '../ranking/readiness.ts';
@@ -75,10 +74,10 @@ export interface AssessedDone extends Assessment {
  * Assesses a house with some jobs done: the answers stay, the elements that the jobs treat are left with their
  * residuals, and the list holds what remains. Findings stay as answered.
  */
-export function assessDone(checklist: Checklist, sheet: AnswerSheet, ids: readonly string[], computed?: Computed): AssessedDone {
-  const before = computed ? assess(checklist, sheet, computed) : assess(checklist, sheet);
-  const { rules, flow } = checklist;
-  const all = proposals(rules, before.path, before.facts, before.found, before.elements);
+export function assessDone(checklist: Checklist, sheet: AnswerSheet, ids: readonly string[]): AssessedDone {
+  const before = assess(checklist, sheet);
+  const { flow } = checklist;
+  const all = before.proposals;
   const done = all.filter((one) => ids.includes(one.id));
   if (done.length === 0) return { ...before, done };
   const residuals = residualsOf(done);
@@ -99,6 +98,7 @@ export function assessDone(checklist: Checklist, sheet: AnswerSheet, ids: readon
     elements,
     waysIn: ways,
     chains,
+    proposals: open,
     exposure,
     left: exposure - ordered.reduce((sum, one) => sum + one.share, 0),
     ranked,

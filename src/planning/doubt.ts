@@ -1,6 +1,5 @@
 import type { Assessment } from '../assess/assess.ts';
 import type { Checklist } from '../assess/checklist.ts';
-import { type Proposal, proposals } from '../ranking/actions.ts';
 import { groupsOf, groupKeyOf, type JobGroup } from './doubt/group-table.ts';
 import { layOutOrder, type OrderRun, type OrderTable, orderRun, runOrder } from './doubt/order-table.ts';
 import { countRanks, rangeOf, type RankCounts, rankCounts, type RankRange, sortByShare } from './doubt/rank-counts.ts';
@@ -40,17 +39,12 @@ const clearlyAhead = 2 / 3;
 /** A place is firm when it holds in this part of the draws. */
 const firmly = 0.9;
 /** Toss-ups are looked for among this many lines at the top. */
-const among = 12;
-
-/** All jobs that answer a finding, also those that are not on the list as it is. */
-export function allProposals({ rules }: Checklist, { path, facts, found, elements }: Assessment): Proposal[] {
-  return proposals(rules, path, facts, found, elements);
-}
+const among = 8;
 
 /** The table from which a house's order can be worked out with other readiness values. */
 export function orderTableOf(checklist: Checklist, assessment: Assessment): OrderTable {
-  const { elements, chains } = assessment;
-  return layOutOrder(allProposals(checklist, assessment), elements, chains, checklist.flow.walk.tradeFloor);
+  const { elements, chains, proposals } = assessment;
+  return layOutOrder(proposals, elements, chains, checklist.flow.walk.tradeFloor);
 }
 
 /** Lines of the list with their sums for one run. */

@@ -1,4 +1,12 @@
-import type { Curve } from './curve.ts';
+/** What is drawn: a curve, or as much of one as a report holds. */
+export interface DrawnCurve {
+  readonly points: readonly {
+    readonly money: { readonly high: number };
+    readonly hours: { readonly high: number };
+    readonly left: number;
+  }[];
+  readonly floor: number;
+}
 
 /** Signs of the drawing, so that it can be drawn with plain characters or finer ones. */
 export interface CurveSigns {
@@ -22,7 +30,7 @@ export interface CurveSize {
 const labelWidth = 6;
 
 /** The part that is left once an amount is spent: a step down at each point. */
-function leftAt(curve: Curve, against: 'money' | 'hours', amount: number): number {
+function leftAt(curve: DrawnCurve, against: 'money' | 'hours', amount: number): number {
   let left = curve.points[0]?.left ?? 0;
   for (const point of curve.points) if (point[against].high <= amount) left = point.left;
   return left;
@@ -39,7 +47,7 @@ function ticks(most: number, columns: number): string {
  * The curve as lines of text, in bars from the bottom up: how much is left (in percent) against money or hours at the high end. Words are the
  * caller's: the lines hold numbers and signs only.
  */
-export function drawCurve(curve: Curve, against: 'money' | 'hours', size: CurveSize, signs = plainSigns): string[] {
+export function drawCurve(curve: DrawnCurve, against: 'money' | 'hours', size: CurveSize, signs = plainSigns): string[] {
   const columns = Math.max(10, size.width - labelWidth - 1);
   const most = Math.max(0, ...curve.points.map((point) => point[against].high));
   const heights = Array.from({ length: columns }, (_, column) => {

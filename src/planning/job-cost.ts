@@ -39,12 +39,12 @@ const visitLine = 'trade-visit';
 /** The line for an hour of hired help: what a job costs in labour when it goes to a trade only at this house. */
 const labourLine = 'helper-hour';
 
-function linesOf(flow: Flow, { action, place }: Proposal, computed: Computed | undefined): PricedLine[] {
+function linesOf(flow: Flow, { action, place }: Proposal, computed: Computed): PricedLine[] {
   return action.cost.flatMap(({ line: id, amount }) => {
     const line = flow.costs.find((one) => one.id === id);
     if (!line) return [];
     if (typeof amount === 'number') return [{ line, amount }];
-    return [{ line, amount: computed?.(amount.computed, place) ?? amount.otherwise }];
+    return [{ line, amount: computed(amount.computed, place) ?? amount.otherwise }];
   });
 }
 
@@ -63,7 +63,7 @@ function visitOf(flow: Flow, { action, lane }: Proposal, lines: readonly PricedL
 }
 
 /** What a job costs at its place. */
-function costOfJob(flow: Flow, proposal: Proposal, computed: Computed | undefined): JobCost {
+function costOfJob(flow: Flow, proposal: Proposal, computed: Computed): JobCost {
   const lines = linesOf(flow, proposal, computed);
   const own = lines.filter(({ line }) => !paidOnce.has(line.unit));
   const hired = labour(flow, proposal);
@@ -86,7 +86,7 @@ function costOfJob(flow: Flow, proposal: Proposal, computed: Computed | undefine
  * visit for all jobs that name it, at the largest amount that any of them names. Jobs of one kind done by a trade share
  * one `trade-visit`, where the prices have such a line.
  */
-export function costsOfJobs(flow: Flow, list: readonly Proposal[], computed?: Computed): JobCost[] {
+export function costsOfJobs(flow: Flow, list: readonly Proposal[], computed: Computed): JobCost[] {
   const costs = list.map((one) => costOfJob(flow, one, computed));
   const largest = new Map<string, Range>();
   for (const { id, money } of costs.flatMap((cost) => cost.shared)) {

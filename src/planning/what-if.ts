@@ -1,6 +1,5 @@
 import type { AnswerSheet } from '../answers/answer.ts';
 import type { Checklist } from '../assess/checklist.ts';
-import type { Computed } from '../findings/find.ts';
 import { type Comparison, compareAssessments } from './compare.ts';
 import { type AssessedDone, assessDone } from './done.ts';
 
@@ -37,9 +36,8 @@ export function whatIf(
   sheet: AnswerSheet,
   alreadyDone: readonly string[],
   supposed: Supposed,
-  computed?: Computed,
 ): WhatIf {
-  const before = assessDone(checklist, sheet, alreadyDone, computed);
-  const after = assessDone(checklist, { ...sheet, ...supposed.answers }, [...alreadyDone, ...supposed.done], computed);
+  const before = assessDone(checklist, sheet, alreadyDone);
+  const after = assessDone(checklist, { ...sheet, ...supposed.answers }, [...alreadyDone, ...supposed.done]);
   return { before, after, comparison: compareAssessments(before, after) };
 }

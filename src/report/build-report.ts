@@ -1,6 +1,7 @@
 import { isOpen } from '../answers/path.ts';
 import { cleanText } from '../answers/reading/clean-text.ts';
 import type { Material } from './material.ts';
+import { reportPlanning } from './plan-data.ts';
 import type { Report } from './report.ts';
 import { reportActions, reportLeftOut } from './report-actions.ts';
 import { answersRead, reportToFindOut } from './report-answers.ts';
@@ -82,6 +83,7 @@ export function buildReport(material: Material): Report {
     leftOut: reportLeftOut(material),
     findingLines: findingLines(material),
     toFindOut: unknown,
+    planning: reportPlanning(material, numbers),
     upkeep: material.upkeep.map(({ id, seasons, cautions }) => ({
       id,
       seasons,

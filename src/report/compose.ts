@@ -5,6 +5,7 @@ import { composeOpening } from './compose-opening.ts';
 import { composeRecord } from './compose-record.ts';
 import type { ReportDocument } from './document.ts';
 import { type Extent, openPage, typed } from './page.ts';
+import { composePlan } from './plan-compose.ts';
 import type { Report } from './report.ts';
 
 /** Lays a report out as a document: the list first, what it rests on last. */
@@ -18,6 +19,7 @@ export function compose(report: Report, wording: Wording, extent: Extent = 'whol
     blocks: [
       ...composeOpening(page),
       ...composeJobs(page, extent),
+      ...composePlan(page, extent),
       ...composeAfter(page, extent),
       ...composeRecord(page, extent),
     ],

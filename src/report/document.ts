@@ -26,7 +26,11 @@ export type Block =
       readonly blocks: readonly Block[];
     }
   | { readonly kind: 'caution'; readonly name: Spans; readonly spans: Spans }
-  | { readonly kind: 'table'; readonly head: readonly Spans[]; readonly rows: readonly (readonly Spans[])[] };
+  | { readonly kind: 'table'; readonly head: readonly Spans[]; readonly rows: readonly (readonly Spans[])[] }
+  /** A table of short cells, the first one words: stands in columns in every format. */
+  | { readonly kind: 'grid'; readonly head: readonly Spans[]; readonly rows: readonly (readonly Spans[])[] }
+  /** Lines drawn with plain characters, for terminals; other formats have the numbers beside it. */
+  | { readonly kind: 'drawing'; readonly lines: readonly string[] };
 
 /** A whole report, ready to be rendered. */
 export interface ReportDocument {

@@ -3,6 +3,7 @@ import type { Assessment } from '../assess/assess.ts';
 import type { Checklist } from '../assess/checklist.ts';
 import type { Computed } from '../findings/find.ts';
 import type { Upkeep } from '../flow/schema/action.ts';
+import type { Planning } from '../planning/planning.ts';
 import type { ToFindOut } from '../planning/to-find-out.ts';
 import type { Wording } from '../wording/wording.ts';
 
@@ -21,6 +22,8 @@ export interface Material {
     readonly seed: number;
     readonly notes: readonly string[];
   };
+  /** Doubt, budget, curve and the visit brief, where they were worked out. */
+  readonly planning?: Planning;
   /** Amounts for costs, instead of those that follow from the answers. */
   readonly computed?: Computed;
 }

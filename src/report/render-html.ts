@@ -32,7 +32,7 @@ function spanHtml(span: Span): string {
 
 const words = (spans: Spans) => spans.map(spanHtml).join('');
 
-function tableHtml({ head, rows }: Block & { kind: 'table' }): string {
+function tableHtml({ head, rows }: Block & { kind: 'table' | 'grid' }): string {
   const top = head.map((cell) => `<th scope="col">${words(cell)}</th>`).join('');
   const body = rows
     .map((row) => `<tr>${row.map((cell) => `<td>${words(cell)}</td>`).join('')}</tr>`)
@@ -55,7 +55,10 @@ function blockHtml(block: Block): string {
     case 'caution':
       return `<p class="caution"><strong>${words(block.name)}.</strong> ${words(block.spans)}</p>`;
     case 'table':
+    case 'grid':
       return tableHtml(block);
+    case 'drawing':
+      return '';
     case 'job': {
       const number = block.number === undefined ? '' : `<span class="number">${block.number}.</span> `;
       return `<article>\n<h3>${number}${words(block.title)}</h3>\n${block.blocks.map(blockHtml).join('\n')}\n</article>`;

@@ -1,4 +1,5 @@
 import type { Block, ReportDocument, Span, Spans } from './document.ts';
+import { gridMarkdown } from './render-grid.ts';
 
 /** Sentences of the flow: only what Markdown would read as markup inside a line. */
 const sentence = (text: string) => text.replace(/[\\`*_[\]<>&~|]/g, '\\$&');
@@ -48,6 +49,13 @@ function blockText(block: Block): string {
       return `- **${words(block.name)}:** ${words(block.spans)}`;
     case 'table':
       return block.rows.map((row) => `- ${row.map(words).filter(Boolean).join('; ')}`).join('\n');
+    case 'grid':
+      return gridMarkdown(
+        block.head.map(words),
+        block.rows.map((row) => row.map(words)),
+      );
+    case 'drawing':
+      return '';
     case 'job': {
       const title = `### ${block.number === undefined ? '' : `${block.number}. `}${words(block.title)}`;
       return [title, ...block.blocks.map(blockText)].join('\n\n');
@@ -59,8 +67,9 @@ function blockText(block: Block): string {
 
 /** A report as CommonMark. */
 export function renderMarkdown(document: ReportDocument): string {
-  const parts = document.blocks.map((block, position) => {
-    const before = document.blocks[position - 1];
+  const blocks = document.blocks.filter((block) => block.kind !== 'drawing');
+  const parts = blocks.map((block, position) => {
+    const before = blocks[position - 1];
     const close = block.kind === 'caution' && before?.kind === 'caution';
     return (position === 0 ? '' : close ? '\n' : '\n\n') + blockText(block);
   });

@@ -1,4 +1,5 @@
 import { type Block, plainWords, type ReportDocument, type Span, type Spans } from './document.ts';
+import { gridLines } from './render-grid.ts';
 import { cellsOf, wrap } from './wrap.ts';
 
 /** Words of a line; a link shows where it leads. */
@@ -45,6 +46,14 @@ function blockLines(block: Block, width: number): string[] {
       return wrap(`${words(block.name)}: ${words(block.spans)}`, width, '- ', '  ');
     case 'table':
       return block.rows.flatMap((row) => wrap(rowText(row), width, '- ', '  '));
+    case 'grid':
+      return gridLines(
+        block.head.map(words),
+        block.rows.map((row) => row.map(words)),
+        width,
+      );
+    case 'drawing':
+      return block.lines.map((line) => line.slice(0, width));
     case 'job':
       return jobLines(block, width);
     default:

@@ -1,7 +1,8 @@
-import { type Proposal, proposals } from '../ranking/actions.ts';
+import type { Proposal } from '../ranking/actions.ts';
 import type { Ranked } from '../ranking/rank.ts';
 import type { Material } from './material.ts';
 import { placeValues } from './place-text.ts';
+import { stabilityOf } from './plan-data.ts';
 import type { Report } from './report.ts';
 import { costAt } from './report-costs.ts';
 
@@ -49,7 +50,7 @@ function reportAction(material: Material, one: Ranked): Report['actions'][number
     demanded: proposal.demanded,
     comesBack: action.comesBack ?? false,
     sources: action.sources,
-    stability: null,
+    stability: stabilityOf(material, proposal.id),
   };
 }
 
@@ -60,9 +61,9 @@ export function reportActions(material: Material): Report['actions'] {
 
 /** The jobs that answer a finding and are not on the list: nothing is left for them, or too little for a trade. */
 export function reportLeftOut(material: Material): Report['leftOut'] {
-  const { path, facts, found, elements, ranked } = material.assessment;
+  const { proposals, ranked } = material.assessment;
   const listed = new Set(ranked.map((one) => one.proposal.id));
-  return proposals(material.checklist.rules, path, facts, found, elements)
+  return proposals
     .filter((one) => !listed.has(one.id))
     .map((one) => ({
       id: one.id,

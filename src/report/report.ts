@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { Season } from '../flow/schema/base.ts';
+import { Planning } from './plan-schema.ts';
 import { Computation } from './schema-computations.ts';
 import { Action, Job, LeftOut } from './schema-parts.ts';
 import { AnswersOfStop, Element, Finding, FindingLine, Source, ToFindOut, WayIn } from './schema-seen.ts';
@@ -56,6 +57,7 @@ export const Report = z.strictObject({
   toFindOut: z.array(ToFindOut),
   computations: z.array(Computation),
   cautions: z.array(z.strictObject({ id: z.string(), short: z.string(), text: z.string(), sources: Ids })),
+  planning: Planning.nullable().describe('Doubt, budget, curve and visit brief, where they were worked out.'),
   upkeep: z.array(
     z.strictObject({ id: z.string(), seasons: z.array(Season), do: z.string(), cautions: Ids }),
   ),

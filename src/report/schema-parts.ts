@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { KnownBy, Lane, Side } from '../flow/schema/base.ts';
+import { Stability } from './plan-schema.ts';
 
 const Ids = z.array(z.string());
 
@@ -65,7 +66,7 @@ export const Action = z.strictObject({
   demanded: z.boolean(),
   comesBack: z.boolean(),
   sources: Ids,
-  stability: z.null().describe('How firm the rank is; nothing while it was not worked out.'),
+  stability: Stability.nullable().describe('How firm the rank is; nothing where it was not worked out.'),
 });
 
 /** A job that was weighed and is not advised: its numbers, so that the order can be worked out again. */

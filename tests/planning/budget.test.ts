@@ -24,7 +24,7 @@ describe('the plan within a budget', () => {
     const chosen = assessment.ranked.map((one) => one.proposal).filter((one) => plan.jobs.some(({ id }) => id === one.id));
     expect(plan.takenOff).toBeCloseTo(takenOffBy(chosen, assessment.chains), 9);
     expect(plan.jobs.reduce((sum, one) => sum + one.share, 0)).toBeCloseTo(plan.takenOff, 9);
-    const together = costTogether(costsOfJobs(flow, chosen));
+    const together = costTogether(costsOfJobs(flow, chosen, assessment.facts.computed));
     expect(plan.hours).toEqual(together.hours);
     expect(plan.money.high).toBeCloseTo(together.money.high, 9);
   });
@@ -82,21 +82,21 @@ describe('the plan within a budget', () => {
 
 describe('what jobs cost together', () => {
   it('counts a set of tools and the visit of a trade once', () => {
-    const { ranked } = assess(checklist, sheetOf('houses/kiln-road-3'));
+    const { ranked, facts } = assess(checklist, sheetOf('houses/kiln-road-3'));
     const arborist = ranked.map((one) => one.proposal).filter((one) => one.action.id === 'arborist');
     expect(arborist.length).toBe(2);
-    const costs = costsOfJobs(flow, arborist);
+    const costs = costsOfJobs(flow, arborist, facts.computed);
     const visit = flow.costs.find((one) => one.id === 'trade-visit');
     const apart = costs.reduce((sum, one) => sum + one.money.high, 0);
     expect(costTogether(costs).money.high).toBeCloseTo(apart + (visit?.high ?? 0), 9);
   });
 
   it('counts no hours of the household for a trade, and pays hired hands where a job goes to a trade only here', () => {
-    const { ranked } = assess(checklist, sheetOf('houses/old-flume-road-27'));
+    const { ranked, facts } = assess(checklist, sheetOf('houses/old-flume-road-27'));
     const moved = ranked.map((one) => one.proposal).find((one) => one.action.id === 'make-islands' && one.lane === 'trade');
     const hour = flow.costs.find((one) => one.id === 'helper-hour');
     expect(moved).toBeDefined();
-    const [cost] = moved ? costsOfJobs(flow, [moved]) : [];
+    const [cost] = moved ? costsOfJobs(flow, [moved], facts.computed) : [];
     expect(cost?.hours).toEqual({ low: 0, high: 0 });
     expect(cost?.money.high).toBeGreaterThanOrEqual((moved?.action.hours.high ?? 0) * (hour?.high ?? 0));
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Assessment, assess } from '../../src/assess/assess.ts';
-import { allProposals, drawReadiness, orderTableOf } from '../../src/planning/doubt.ts';
+import { drawReadiness, orderTableOf } from '../../src/planning/doubt.ts';
 import { seededRandom } from '../../src/planning/seeded-random.ts';
 import type { Proposal } from '../../src/ranking/actions.ts';
 import { orderOfDoing } from '../../src/ranking/order.ts';
@@ -48,7 +48,7 @@ describe('what studies found to matter more comes first on houses made for it', 
 
   const check = ({ house, by, first, second }: (typeof cases)[number]) => {
     const assessment = assess(checklist, sheetOf(`planning/houses/${house}`));
-    const list = allProposals(checklist, assessment);
+    const list = assessment.proposals;
     const [one, other] = [named(list, first), named(list, second)];
     expect(one, `${first} is proposed on ${house}`).not.toEqual([]);
     const part = partHolding(assessment, (readiness) => {
