@@ -10,6 +10,8 @@ import { wordReply } from '../wording/word-reply.ts';
 import { type CommandIo, write } from './io.ts';
 import { loadProgramme } from './load-programme.ts';
 import { makeReport } from './make-report.ts';
+import { type BudgetOptions, limitsOf } from './planning/budget-options.ts';
+import { withOwnPrices } from './planning/own-prices.ts';
 import { ProgramError } from './program-error.ts';
 import { readFormat } from './read-format.ts';
 import { type ReaderOptions, readerOf } from './reader-options.ts';
@@ -62,10 +64,12 @@ export async function walkFromFile(
 /** `walk --answers`: file in, report out; returns the exit code. */
 export async function runHeadless(
   io: CommandIo,
-  options: ReaderOptions & { answers: string; format?: string },
+  options: ReaderOptions & BudgetOptions & { answers: string; format?: string },
 ): Promise<number> {
   const format = readFormat(options.format);
+  const limits = limitsOf(options);
   const programme = await loadProgramme();
+  const checklist = withOwnPrices(programme.checklist, options);
   const record = await walkFromFile(io, programme, options.answers, options);
   if (saysDanger(programme, record)) {
     const parts = leaveParts(programme, record).slice(0, 2);
@@ -73,8 +77,9 @@ export async function runHeadless(
     await write(io.stdout, `${worded.blocks.flatMap((block) => block.lines).join('\n')}\n`);
     return toldToLeave;
   }
-  const report = makeReport(programme.checklist, { ...record, id: null }, io.clock(), format, {
+  const report = makeReport(checklist, { ...record, id: null }, io.clock(), format, {
     width: io.stdout.columns ?? 80,
+    limits,
   });
   await write(io.stdout, report.endsWith('\n') ? report : `${report}\n`);
   return 0;

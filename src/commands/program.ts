@@ -2,6 +2,8 @@ import { Command, CommanderError } from 'commander';
 import { version } from '../settings.ts';
 import { registerAgree } from './agree.ts';
 import { registerCheckFlows } from './check-flows.ts';
+import { registerCompare } from './compare.ts';
+import { registerDone } from './done.ts';
 import { type CommandIo, write } from './io.ts';
 import { registerPicture } from './picture.ts';
 import { registerPractise } from './practise.ts';
@@ -13,12 +15,16 @@ import { registerServe } from './serve.ts';
 import { registerSheet } from './sheet.ts';
 import { registerWalk } from './walk.ts';
 import { registerWalks } from './walks.ts';
+import { registerWhatIf } from './what-if.ts';
 import { registerWorkOut } from './work-out.ts';
 
 /** Every command, in the order of the help. */
 const commands: readonly Register[] = [
   registerWalk,
   registerWalks,
+  registerWhatIf,
+  registerDone,
+  registerCompare,
   registerSheet,
   registerWorkOut,
   registerPractise,

@@ -7,12 +7,13 @@ import type { CommandIo } from './io.ts';
 import { loadProgramme } from './load-programme.ts';
 import { newWalkId, offerToGoOn } from './offer-to-go-on.ts';
 import { openStore } from './open-store.ts';
+import { addBudgetOptions, type BudgetOptions } from './planning/budget-options.ts';
 import { type ReaderOptions, readerOf } from './reader-options.ts';
 import type { Register } from './register.ts';
 import { terminalConversation } from './terminal-conversation.ts';
 import { wordingFor } from './wording-for.ts';
 
-interface WalkOptions extends ReaderOptions {
+interface WalkOptions extends ReaderOptions, BudgetOptions {
   readonly answers?: string;
   readonly format?: string;
   readonly plain?: boolean;
@@ -25,8 +26,7 @@ const toldToLeave = 3;
 
 /** `walk`, the command when none is named: the conversation in the terminal, or headless with an answer file. */
 export const registerWalk: Register = (program, io, outcome) => {
-  program
-    .command('walk', { isDefault: true })
+  addBudgetOptions(program.command('walk', { isDefault: true }))
     .description('walk round a house in the terminal; goes on where it stopped')
     .option(
       '--answers <file>',

@@ -6,6 +6,7 @@ import type { CommandIo } from './io.ts';
 import { write } from './io.ts';
 import { loadProgramme } from './load-programme.ts';
 import { openStore } from './open-store.ts';
+import { addBudgetOptions, type BudgetOptions, limitsOf } from './planning/budget-options.ts';
 import { ProgramError } from './program-error.ts';
 import type { Register } from './register.ts';
 
@@ -52,23 +53,25 @@ export const registerWalks: Register = (program, io) => {
         );
       }),
     );
-  walks
-    .command('show <id>')
+  addBudgetOptions(walks.command('show <id>'))
     .description('the report of a walk as it stands')
     .option('--format <format>', 'text, markdown, html or json', 'text')
     .addHelpText('after', '\nExample:\n  roofdown walks show 3f2a --format html > house.html\n')
-    .action((typed: string, options: { format: string }) =>
+    .action((typed: string, options: BudgetOptions & { format: string }) =>
       withStore(io, async (store, checklist) => {
         const record = await load(store, typed);
-        const [{ makeReport }, { readFormat }] = await Promise.all([
+        const [{ makeReport }, { readFormat }, { withOwnPrices }] = await Promise.all([
           import('./make-report.ts'),
           import('./read-format.ts'),
+          import('./planning/own-prices.ts'),
         ]);
         const format = readFormat(options.format);
+        const limits = limitsOf(options);
         await write(
           io.stdout,
-          makeReport(checklist, record, new Date(record.updatedAt), format, {
+          makeReport(withOwnPrices(checklist, options), record, new Date(record.updatedAt), format, {
             width: io.stdout.columns ?? 80,
+            limits,
           }),
         );
       }),

@@ -9,10 +9,17 @@ export function withoutDone({ done: _, earlier: __, ...record }: WalkRecord): Wa
  * Marks jobs as done on a day (ISO date); one that is marked already keeps its first day. The answers of now are kept as
  * earlier ones when they differ from those kept last, so that before and after can be compared.
  */
-export function markDone(record: WalkRecord, actions: readonly string[], date: string, now: Date): WalkRecord {
+export function markDone(
+  record: WalkRecord,
+  actions: readonly string[],
+  date: string,
+  now: Date,
+): WalkRecord {
   const before = record.done ?? [];
   const known = new Set(before.map((one) => one.action));
-  const added = [...new Set(actions)].filter((one) => !known.has(one)).map((action): DoneJob => ({ action, date }));
+  const added = [...new Set(actions)]
+    .filter((one) => !known.has(one))
+    .map((action): DoneJob => ({ action, date }));
   if (added.length === 0) return record;
   const earlier = record.earlier ?? [];
   const kept = earlier.at(-1)?.sheet;

@@ -24,7 +24,8 @@ const keys = ['currency', 'year', 'rate', 'prices'] as const;
 const isMapping = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-const isAmount = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value) && value >= 0;
+const isAmount = (value: unknown): value is number =>
+  typeof value === 'number' && Number.isFinite(value) && value >= 0;
 
 function fault({ document, problems }: Reading, path: Path, problem: string, suggestion?: string): undefined {
   const place = { path: document.path, ...document.positionOf(path), at: path.join('.') };
@@ -37,10 +38,12 @@ function readPrice(reading: Reading, id: string, value: unknown): Price | undefi
   if (isAmount(value)) return { low: value, high: value };
   if (!isMapping(value)) return fault(reading, path, 'a price is a number, or { low: …, high: … }.');
   for (const key of Object.keys(value)) {
-    if (key !== 'low' && key !== 'high') fault(reading, [...path, key], `"${key}" is not known here.`, didYouMean(key, ['low', 'high']));
+    if (key !== 'low' && key !== 'high')
+      fault(reading, [...path, key], `"${key}" is not known here.`, didYouMean(key, ['low', 'high']));
   }
   const { low, high } = value;
-  if (!isAmount(low) || !isAmount(high)) return fault(reading, path, 'low and high are both needed, as numbers from 0 up.');
+  if (!isAmount(low) || !isAmount(high))
+    return fault(reading, path, 'low and high are both needed, as numbers from 0 up.');
   return low > high ? fault(reading, path, `low (${low}) is above high (${high}).`) : { low, high };
 }
 
@@ -52,7 +55,8 @@ function readLines(reading: Reading, value: unknown): Map<string, Price> {
   }
   const known = new Set(reading.flow.costs.map((cost) => cost.id));
   for (const [id, written] of Object.entries(value)) {
-    if (!known.has(id)) fault(reading, ['prices', id], `there is no price line "${id}".`, didYouMean(id, known));
+    if (!known.has(id))
+      fault(reading, ['prices', id], `there is no price line "${id}".`, didYouMean(id, known));
     const price = readPrice(reading, id, written);
     if (price) lines.set(id, price);
   }
@@ -66,9 +70,14 @@ function readCurrency(reading: Reading, root: Record<string, unknown>): { curren
     fault(reading, ['currency'], 'a currency has three capital letters, such as USD.');
     return { currency: usual, rate: 1 };
   }
-  if (rate !== undefined && !(isAmount(rate) && rate > 0)) fault(reading, ['rate'], 'a rate is a number above 0.');
+  if (rate !== undefined && !(isAmount(rate) && rate > 0))
+    fault(reading, ['rate'], 'a rate is a number above 0.');
   if (currency !== usual && rate === undefined)
-    fault(reading, ['currency'], `lines that you do not name are in ${usual}: say under "rate" what 1 ${usual} costs in ${currency}.`);
+    fault(
+      reading,
+      ['currency'],
+      `lines that you do not name are in ${usual}: say under "rate" what 1 ${usual} costs in ${currency}.`,
+    );
   if (currency === usual && rate !== undefined && rate !== 1)
     fault(reading, ['rate'], `a rate goes with another currency than ${usual}.`);
   return { currency, rate: isAmount(rate) && rate > 0 ? rate : 1 };
@@ -88,7 +97,8 @@ export function readPrices(flow: Flow, path: string, text: string): ReadPrices {
     return { problems: reading.problems };
   }
   for (const key of Object.keys(root)) {
-    if (!keys.some((known) => known === key)) fault(reading, [key], `"${key}" is not known here.`, didYouMean(key, keys));
+    if (!keys.some((known) => known === key))
+      fault(reading, [key], `"${key}" is not known here.`, didYouMean(key, keys));
   }
   const lines = readLines(reading, root['prices']);
   const { currency, rate } = readCurrency(reading, root);

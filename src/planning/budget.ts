@@ -126,7 +126,12 @@ function missing({ problem }: Material, chosen: ReadonlySet<number>, job: number
   return [...seen];
 }
 
-function leftOutOf(material: Material, choice: Choice, limits: Limits, unpriced: readonly Proposal[]): LeftOut[] {
+function leftOutOf(
+  material: Material,
+  choice: Choice,
+  limits: Limits,
+  unpriced: readonly Proposal[],
+): LeftOut[] {
   const { list, costs, problem } = material;
   const chosen = new Set(choice.chosen);
   const state = stateAtStart(problem.effects, problem.weights);
@@ -140,13 +145,23 @@ function leftOutOf(material: Material, choice: Choice, limits: Limits, unpriced:
     const adds = effectOf(problem.effects, state, position);
     const fit = fits({ money: whole.money[end], hours: whole.hours[end] }, limitOf(limits));
     const why = fit || adds <= 1e-12 ? 'little' : 'limit';
-    return [{ id: one.id, adds, money: less(whole.money, spent.money), hours: less(whole.hours, spent.hours), why }];
+    return [
+      { id: one.id, adds, money: less(whole.money, spent.money), hours: less(whole.hours, spent.hours), why },
+    ];
   });
-  const without = unpriced.map((one): LeftOut => ({ id: one.id, adds: 0, money: nothing, hours: nothing, why: 'noPrice' }));
+  const without = unpriced.map(
+    (one): LeftOut => ({ id: one.id, adds: 0, money: nothing, hours: nothing, why: 'noPrice' }),
+  );
   return [...left.sort((a, b) => b.adds - a.adds || (a.id < b.id ? -1 : 1)), ...without];
 }
 
-function stepOf(material: Material, before: Choice, limits: Limits, what: 'money' | 'hours', extra: number): Step | undefined {
+function stepOf(
+  material: Material,
+  before: Choice,
+  limits: Limits,
+  what: 'money' | 'hours',
+  extra: number,
+): Step | undefined {
   const limit = limits[what];
   if (limit === undefined) return undefined;
   const after = choose({ ...material.problem, limit: limitOf({ ...limits, [what]: limit + extra }) });

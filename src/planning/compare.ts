@@ -43,7 +43,9 @@ function lineKeys({ groups }: Assessment): Map<string, number> {
 function linesOf(before: Assessment, after: Assessment): ListLine[] {
   const [first, second] = [lineKeys(before), lineKeys(after)];
   const now = [...second].map(([key, rank]) => ({ key, before: first.get(key), after: rank }));
-  const gone = [...first].filter(([key]) => !second.has(key)).map(([key, rank]) => ({ key, before: rank, after: undefined }));
+  const gone = [...first]
+    .filter(([key]) => !second.has(key))
+    .map(([key, rank]) => ({ key, before: rank, after: undefined }));
   return [...now, ...gone];
 }
 

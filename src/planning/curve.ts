@@ -30,7 +30,9 @@ export function curveOf(
   flow: Flow,
   only?: readonly { readonly id: string; readonly share: number }[],
 ): Curve {
-  const order = only ?? [...ranked].sort((a, b) => a.turn - b.turn).map(({ proposal, share }) => ({ id: proposal.id, share }));
+  const order =
+    only ??
+    [...ranked].sort((a, b) => a.turn - b.turn).map(({ proposal, share }) => ({ id: proposal.id, share }));
   const proposals = ranked.map((one) => one.proposal);
   const costs = costsOfJobs(flow, proposals, facts.computed);
   const costOf = new Map(proposals.map((one, position) => [one.id, costs[position]]));

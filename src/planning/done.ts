@@ -25,7 +25,10 @@ function residualsOf(done: readonly Proposal[]): Residuals {
 }
 
 /** What is left of the elements, and where each of them now stands; those of which nothing is left are gone. */
-function elementsLeft(elements: readonly ReadyElement[], residuals: Residuals): { left: ReadyElement[]; positions: Map<number, number> } {
+function elementsLeft(
+  elements: readonly ReadyElement[],
+  residuals: Residuals,
+): { left: ReadyElement[]; positions: Map<number, number> } {
   const left: ReadyElement[] = [];
   const positions = new Map<number, number>();
   elements.forEach((element, position) => {
@@ -33,13 +36,21 @@ function elementsLeft(elements: readonly ReadyElement[], residuals: Residuals): 
     if (factor === 0) return;
     positions.set(position, left.length);
     const { readiness, low, high } = element;
-    left.push(factor === 1 ? element : { ...element, readiness: readiness * factor, low: low * factor, high: high * factor });
+    left.push(
+      factor === 1
+        ? element
+        : { ...element, readiness: readiness * factor, low: low * factor, high: high * factor },
+    );
   });
   return { left, positions };
 }
 
 /** What an open job still leaves of what the done ones left: of jobs of which one is enough only the better part counts. */
-function treatsLeft(job: Proposal, residuals: Residuals, positions: ReadonlyMap<number, number>): Map<number, number> {
+function treatsLeft(
+  job: Proposal,
+  residuals: Residuals,
+  positions: ReadonlyMap<number, number>,
+): Map<number, number> {
   const treats = new Map<number, number>();
   for (const [element, residual] of job.treats) {
     const now = positions.get(element);
@@ -61,7 +72,11 @@ function openJobs(
     .map((one) => ({ job: one, treats: treatsLeft(one, residuals, positions) }))
     .filter(({ job, treats }) => treats.size > 0 || job.treats.size === 0);
   const ids = new Set(open.map(({ job }) => job.id));
-  return open.map(({ job, treats }) => ({ ...job, treats, requires: job.requires.filter((id) => ids.has(id)) }));
+  return open.map(({ job, treats }) => ({
+    ...job,
+    treats,
+    requires: job.requires.filter((id) => ids.has(id)),
+  }));
 }
 
 /** A house as it stands once some jobs are done, with the jobs that were found done. */

@@ -1,8 +1,15 @@
 import type { Assessment } from '../assess/assess.ts';
 import type { Checklist } from '../assess/checklist.ts';
-import { groupsOf, groupKeyOf, type JobGroup } from './doubt/group-table.ts';
+import { groupKeyOf, groupsOf, type JobGroup } from './doubt/group-table.ts';
 import { layOutOrder, type OrderRun, type OrderTable, orderRun, runOrder } from './doubt/order-table.ts';
-import { countRanks, rangeOf, type RankCounts, rankCounts, type RankRange, sortByShare } from './doubt/rank-counts.ts';
+import {
+  countRanks,
+  type RankCounts,
+  type RankRange,
+  rangeOf,
+  rankCounts,
+  sortByShare,
+} from './doubt/rank-counts.ts';
 import { seededRandom } from './seeded-random.ts';
 
 /** How far one job, or one line of the list, can be trusted to stand where it stands. */
@@ -112,7 +119,11 @@ function firmPlaces(counts: RankCounts, ordered: readonly number[], draws: numbe
 }
 
 /** Readiness values drawn afresh: one draw for a kind and attack, uniform in its range. */
-export function drawReadiness({ drawn }: Pick<OrderTable, 'drawn'>, random: () => number, into: Float64Array): void {
+export function drawReadiness(
+  { drawn }: Pick<OrderTable, 'drawn'>,
+  random: () => number,
+  into: Float64Array,
+): void {
   for (let at = 0; at < drawn.length; at++) {
     const one = drawn[at];
     if (one) into[at] = one.low + (one.high - one.low) * random();
@@ -128,11 +139,14 @@ export function doubtOf(checklist: Checklist, assessment: Assessment, seed: numb
   const run = orderRun(table);
   const rankOfJob = new Map(assessment.ranked.map((one) => [one.proposal.id, one.rank]));
   const rankOfLine = new Map(
-    assessment.groups.flatMap((group) => group.jobs.slice(0, 1).map((job) => [groupKeyOf(job.proposal), group.rank] as const)),
+    assessment.groups.flatMap((group) =>
+      group.jobs.slice(0, 1).map((job) => [groupKeyOf(job.proposal), group.rank] as const),
+    ),
   );
   const lines = linesOf(groupsOf(table.list), rankOfLine);
   const jobPlaces = Int32Array.from(table.list, (one) => rankOfJob.get(one.id) ?? table.list.length + 1);
-  const byPlace = (places: Int32Array) => [...places.keys()].sort((a, b) => (places[a] ?? 0) - (places[b] ?? 0));
+  const byPlace = (places: Int32Array) =>
+    [...places.keys()].sort((a, b) => (places[a] ?? 0) - (places[b] ?? 0));
   const jobCounts = rankCounts(byPlace(jobPlaces));
   const lineCounts = rankCounts(byPlace(lines.place));
   const ordered = byPlace(lines.place).slice(0, assessment.groups.length);
@@ -149,12 +163,17 @@ export function doubtOf(checklist: Checklist, assessment: Assessment, seed: numb
     countRanks(lineCounts, lines.listed);
     if (startsWithSame(lineCounts, lines, ordered)) sameThree++;
   }
-  const stabilityOf = (counts: RankCounts, thing: number, rank: number | undefined): Stability => ({ rank, ...rangeOf(counts, thing, draws) });
+  const stabilityOf = (counts: RankCounts, thing: number, rank: number | undefined): Stability => ({
+    rank,
+    ...rangeOf(counts, thing, draws),
+  });
   return {
     draws,
     seed,
     jobs: new Map(table.list.map((one, job) => [one.id, stabilityOf(jobCounts, job, rankOfJob.get(one.id))])),
-    lines: new Map(lines.groups.map((one, line) => [one.key, stabilityOf(lineCounts, line, rankOfLine.get(one.key))])),
+    lines: new Map(
+      lines.groups.map((one, line) => [one.key, stabilityOf(lineCounts, line, rankOfLine.get(one.key))]),
+    ),
     tossUps: tossUpsOf(lineCounts, ordered, draws),
     firm: firmPlaces(lineCounts, ordered, draws),
     sameThree: sameThree / draws,

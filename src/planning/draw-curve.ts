@@ -47,7 +47,12 @@ function ticks(most: number, columns: number): string {
  * The curve as lines of text, in bars from the bottom up: how much is left (in percent) against money or hours at the high end. Words are the
  * caller's: the lines hold numbers and signs only.
  */
-export function drawCurve(curve: DrawnCurve, against: 'money' | 'hours', size: CurveSize, signs = plainSigns): string[] {
+export function drawCurve(
+  curve: DrawnCurve,
+  against: 'money' | 'hours',
+  size: CurveSize,
+  signs = plainSigns,
+): string[] {
   const columns = Math.max(10, size.width - labelWidth - 1);
   const most = Math.max(0, ...curve.points.map((point) => point[against].high));
   const heights = Array.from({ length: columns }, (_, column) => {
@@ -57,8 +62,11 @@ export function drawCurve(curve: DrawnCurve, against: 'money' | 'hours', size: C
   const floorRow = Math.round(curve.floor * size.height);
   const rows = Array.from({ length: size.height }, (_, index) => {
     const row = size.height - index;
-    const label = row === size.height || row * 2 === size.height ? `${Math.round((100 * row) / size.height)} %` : '';
-    const cells = heights.map((height) => (row > height ? ' ' : row <= floorRow ? signs.floor : signs.line)).join('');
+    const label =
+      row === size.height || row * 2 === size.height ? `${Math.round((100 * row) / size.height)} %` : '';
+    const cells = heights
+      .map((height) => (row > height ? ' ' : row <= floorRow ? signs.floor : signs.line))
+      .join('');
     return `${label.padStart(labelWidth)}${signs.axis}${cells}`.trimEnd();
   });
   const base = `${'0 %'.padStart(labelWidth)}${signs.corner}${signs.base.repeat(columns)}`;

@@ -67,10 +67,14 @@ function costOfJob(flow: Flow, proposal: Proposal, computed: Computed): JobCost 
   const lines = linesOf(flow, proposal, computed);
   const own = lines.filter(({ line }) => !paidOnce.has(line.unit));
   const hired = labour(flow, proposal);
-  const sum = (end: keyof Range) => own.reduce((total, { line, amount }) => total + line[end] * amount, hired[end]);
+  const sum = (end: keyof Range) =>
+    own.reduce((total, { line, amount }) => total + line[end] * amount, hired[end]);
   const shared = lines
     .filter(({ line }) => paidOnce.has(line.unit))
-    .map(({ line, amount }) => ({ id: line.id, money: { low: line.low * amount, high: line.high * amount } }));
+    .map(({ line, amount }) => ({
+      id: line.id,
+      money: { low: line.low * amount, high: line.high * amount },
+    }));
   const trade = proposal.lane === 'trade';
   return {
     money: { low: sum('low'), high: sum('high') },

@@ -48,7 +48,13 @@ const sameOrder = (a: readonly string[], b: readonly string[]) => a.join('\n') =
 const halvings = 12;
 
 /** The nearest value on the way to the end of a range at which the first three change, by halving. */
-function findChange(trial: Trial, position: number, from: number, to: number, usual: readonly string[]): { at: number; first: string[] } {
+function findChange(
+  trial: Trial,
+  position: number,
+  from: number,
+  to: number,
+  usual: readonly string[],
+): { at: number; first: string[] } {
   let [near, far] = [from, to];
   let first: string[] = [];
   for (let halving = 0; halving <= halvings; halving++) {
@@ -85,9 +91,18 @@ export function sensitivityOf(checklist: Checklist, assessment: Assessment): Sen
       trial.readiness[position] = one.readiness;
       if (!change) return [];
       const others = change.first.some((key) => !usual.includes(key)) || change.first.length !== usual.length;
-      return [{ ...one, changesAt: change.at, towards, firstThree: change.first, change: others ? 'lines' : 'order' }];
+      return [
+        {
+          ...one,
+          changesAt: change.at,
+          towards,
+          firstThree: change.first,
+          change: others ? 'lines' : 'order',
+        },
+      ];
     }),
   );
-  const far = (one: SensitiveValue) => Math.abs(one.changesAt - one.readiness) / Math.max(1e-12, one.high - one.low);
+  const far = (one: SensitiveValue) =>
+    Math.abs(one.changesAt - one.readiness) / Math.max(1e-12, one.high - one.low);
   return values.sort((a, b) => (a.change === b.change ? far(a) - far(b) : a.change === 'lines' ? -1 : 1));
 }

@@ -45,14 +45,19 @@ function priorOf(checklist: Checklist, question: Question, now: Assessment, step
   return found?.are ?? {};
 }
 
-function valueOf(question: Question, id: string): PlainAnswer | undefined {
+function givenValue(question: Question, id: string): PlainAnswer | undefined {
   if (question.kind === 'several') return { status: 'given', value: [id] };
   if (question.kind === 'choice' || question.kind === 'yesNo') return { status: 'given', value: id };
   const value = readBound(question.kind === 'number' ? Number(id) : id, question.kind);
   return typeof value === 'number' ? { status: 'given', value } : undefined;
 }
 
-function answerFor(step: Step, sides: readonly Side[], value: PlainAnswer, before: Answer | undefined): Answer {
+function answerFor(
+  step: Step,
+  sides: readonly Side[],
+  value: PlainAnswer,
+  before: Answer | undefined,
+): Answer {
   if (!step.sides) return value;
   const known = before?.status === 'bySide' ? before.sides : {};
   return { status: 'bySide', sides: { ...known, ...Object.fromEntries(sides.map((side) => [side, value])) } };
@@ -122,7 +127,7 @@ function expectedWorth(
 ): Worth {
   const expected = { stake: 0, change: 0, moves: 0 };
   for (const [id, probability] of Object.entries(priorOf(checklist, step.question, today.assessment, step))) {
-    const value = valueOf(step.question, id);
+    const value = givenValue(step.question, id);
     if (!value || probability === 0) continue;
     const tried = { ...sheet, [step.key]: answerFor(step, sides, value, sheet[step.key]) };
     const worth = worthOf(assess(checklist, tried), today);
@@ -144,7 +149,9 @@ export function toFindOut(checklist: Checklist, sheet: AnswerSheet, now: Assessm
     const why = whyUnknown(step, sheet);
     if (why === undefined) return [];
     const sides = unknownSides(step, sheet);
-    return [{ key: step.key, step, why, sides, ...expectedWorth(checklist, sheet, today, step, sides), position }];
+    return [
+      { key: step.key, step, why, sides, ...expectedWorth(checklist, sheet, today, step, sides), position },
+    ];
   });
   list.sort((a, b) => b.change - a.change || b.stake - a.stake || a.position - b.position);
   return list.map(({ position: _, ...one }) => one);

@@ -87,7 +87,12 @@ const firstToLook = 5;
  * The brief for the assessor: stop by stop what to check and what the resident reported. Of the unknown answers those
  * that would change most are kept; what was told or guessed is always there.
  */
-export function visitBrief(checklist: Checklist, sheet: AnswerSheet, unknown: readonly ToFindOut[], most = onOnePage): VisitBrief {
+export function visitBrief(
+  checklist: Checklist,
+  sheet: AnswerSheet,
+  unknown: readonly ToFindOut[],
+  most = onOnePage,
+): VisitBrief {
   const kept = new Map(unknown.slice(0, most).map((one) => [one.key, one]));
   const all = new Set(unknown.map((one) => one.key));
   const { steps } = pathOf(checklist.index, sheet);
@@ -104,6 +109,9 @@ export function visitBrief(checklist: Checklist, sheet: AnswerSheet, unknown: re
   return {
     stops: stops.filter((one) => one.toCheck.length > 0 || one.reported.length > 0),
     leftOut: Math.max(0, unknown.length - most),
-    first: unknown.filter((one) => one.change > 0 || one.stake > 0).slice(0, firstToLook).map((one) => one.key),
+    first: unknown
+      .filter((one) => one.change > 0 || one.stake > 0)
+      .slice(0, firstToLook)
+      .map((one) => one.key),
   };
 }

@@ -19,7 +19,10 @@ export interface WhatIf {
 }
 
 /** The ids of jobs that a name stands for: a whole id, or an action at all its places. */
-export function jobsNamed(names: readonly string[], known: readonly string[]): { ids: string[]; unknown: string[] } {
+export function jobsNamed(
+  names: readonly string[],
+  known: readonly string[],
+): { ids: string[]; unknown: string[] } {
   const matches = (name: string) => known.filter((id) => id === name || id.split('@')[0] === name);
   return {
     ids: [...new Set(names.flatMap(matches))],

@@ -10,24 +10,34 @@ import { anyHouse, checklist, demoHouses, quickestMilliseconds, sheetOf } from '
 
 const { flow } = checklist;
 const random = seededRandom(5);
-const made = [1, 2, 3, 4, 5, 6].map((number) => [`made-up ${number}`, assess(checklist, anyHouse(random))] as const);
-const houses = [...demoHouses.map((name) => [name, assess(checklist, sheetOf(`houses/${name}`))] as const), ...made];
+const made = [1, 2, 3, 4, 5, 6].map(
+  (number) => [`made-up ${number}`, assess(checklist, anyHouse(random))] as const,
+);
+const houses = [
+  ...demoHouses.map((name) => [name, assess(checklist, sheetOf(`houses/${name}`))] as const),
+  ...made,
+];
 const weekend = { money: 600, hours: 12 };
 
 describe('the plan within a budget', () => {
-  it.each(houses)('is exact for a weekend and a few hundred dollars, and keeps within both: %s', (_, assessment) => {
-    const plan = planWithin(assessment, flow, weekend);
-    expect(plan.exact).toBe(true);
-    expect(plan.gap).toBe(0);
-    expect(plan.money.high).toBeLessThanOrEqual(weekend.money + 1e-9);
-    expect(plan.hours.high).toBeLessThanOrEqual(weekend.hours + 1e-9);
-    const chosen = assessment.ranked.map((one) => one.proposal).filter((one) => plan.jobs.some(({ id }) => id === one.id));
-    expect(plan.takenOff).toBeCloseTo(takenOffBy(chosen, assessment.chains), 9);
-    expect(plan.jobs.reduce((sum, one) => sum + one.share, 0)).toBeCloseTo(plan.takenOff, 9);
-    const together = costTogether(costsOfJobs(flow, chosen, assessment.facts.computed));
-    expect(plan.hours).toEqual(together.hours);
-    expect(plan.money.high).toBeCloseTo(together.money.high, 9);
-  });
+  it.each(houses)(
+    'is exact for a weekend and a few hundred dollars, and keeps within both: %s',
+    (_, assessment) => {
+      const plan = planWithin(assessment, flow, weekend);
+      expect(plan.exact).toBe(true);
+      expect(plan.gap).toBe(0);
+      expect(plan.money.high).toBeLessThanOrEqual(weekend.money + 1e-9);
+      expect(plan.hours.high).toBeLessThanOrEqual(weekend.hours + 1e-9);
+      const chosen = assessment.ranked
+        .map((one) => one.proposal)
+        .filter((one) => plan.jobs.some(({ id }) => id === one.id));
+      expect(plan.takenOff).toBeCloseTo(takenOffBy(chosen, assessment.chains), 9);
+      expect(plan.jobs.reduce((sum, one) => sum + one.share, 0)).toBeCloseTo(plan.takenOff, 9);
+      const together = costTogether(costsOfJobs(flow, chosen, assessment.facts.computed));
+      expect(plan.hours).toEqual(together.hours);
+      expect(plan.money.high).toBeCloseTo(together.money.high, 9);
+    },
+  );
 
   it.each(houses)('holds what must come before each of its jobs, and names the rest: %s', (_, assessment) => {
     const plan = planWithin(assessment, flow, { money: 5000, hours: 40 });
@@ -35,24 +45,30 @@ describe('the plan within a budget', () => {
     const listed = new Set(assessment.ranked.map((one) => one.proposal.id));
     for (const { proposal } of assessment.ranked) {
       if (!chosen.has(proposal.id)) continue;
-      for (const id of proposal.requires) if (listed.has(id)) expect(chosen, `${proposal.id} after ${id}`).toContain(id);
+      for (const id of proposal.requires)
+        if (listed.has(id)) expect(chosen, `${proposal.id} after ${id}`).toContain(id);
     }
-    const treating = assessment.ranked.filter((one) => one.proposal.treats.size > 0).map((one) => one.proposal.id);
+    const treating = assessment.ranked
+      .filter((one) => one.proposal.treats.size > 0)
+      .map((one) => one.proposal.id);
     const named = [...chosen, ...plan.leftOut.map((one) => one.id)];
     expect(new Set(named).size).toBe(named.length);
     expect(named).toEqual(expect.arrayContaining(treating));
   });
 
-  it.each(houses)('takes off no less with more to give, and says what 100 more would add: %s', (_, assessment) => {
-    let before = 0;
-    for (const money of [0, 100, 400, 1500]) {
-      const plan = planWithin(assessment, flow, { money, hours: 20 });
-      expect(plan.takenOff).toBeGreaterThanOrEqual(before - 1e-9);
-      before = plan.takenOff;
-      const richer = planWithin(assessment, flow, { money: money + 100, hours: 20 });
-      expect(plan.moreMoney?.adds).toBeCloseTo(Math.max(0, richer.takenOff - plan.takenOff), 9);
-    }
-  });
+  it.each(houses)(
+    'takes off no less with more to give, and says what 100 more would add: %s',
+    (_, assessment) => {
+      let before = 0;
+      for (const money of [0, 100, 400, 1500]) {
+        const plan = planWithin(assessment, flow, { money, hours: 20 });
+        expect(plan.takenOff).toBeGreaterThanOrEqual(before - 1e-9);
+        before = plan.takenOff;
+        const richer = planWithin(assessment, flow, { money: money + 100, hours: 20 });
+        expect(plan.moreMoney?.adds).toBeCloseTo(Math.max(0, richer.takenOff - plan.takenOff), 9);
+      }
+    },
+  );
 
   it('takes everything that still takes something off where there is no limit', () => {
     for (const [, assessment] of houses) {
@@ -93,7 +109,9 @@ describe('what jobs cost together', () => {
 
   it('counts no hours of the household for a trade, and pays hired hands where a job goes to a trade only here', () => {
     const { ranked, facts } = assess(checklist, sheetOf('houses/old-flume-road-27'));
-    const moved = ranked.map((one) => one.proposal).find((one) => one.action.id === 'make-islands' && one.lane === 'trade');
+    const moved = ranked
+      .map((one) => one.proposal)
+      .find((one) => one.action.id === 'make-islands' && one.lane === 'trade');
     const hour = flow.costs.find((one) => one.id === 'helper-hour');
     expect(moved).toBeDefined();
     const [cost] = moved ? costsOfJobs(flow, [moved], facts.computed) : [];
@@ -131,7 +149,15 @@ describe('the curve of a plan', () => {
       expect(line.length).toBeLessThanOrEqual(60);
       expect(line).toMatch(/^[ -~]*$/);
     }
-    const heights = Array.from({ length: 50 }, (_, column) => lines.filter((line) => (line[7 + column] ?? ' ') !== ' ' && (line[7 + column] === plainSigns.line || line[7 + column] === plainSigns.floor)).length);
+    const heights = Array.from(
+      { length: 50 },
+      (_, column) =>
+        lines.filter(
+          (line) =>
+            (line[7 + column] ?? ' ') !== ' ' &&
+            (line[7 + column] === plainSigns.line || line[7 + column] === plainSigns.floor),
+        ).length,
+    );
     heights.slice(1, 45).forEach((height, at) => {
       expect(height).toBeLessThanOrEqual(heights[at] ?? 0);
     });

@@ -4,15 +4,22 @@ import { isOpen, layOutPath } from '../../src/answers/path.ts';
 import type { Checklist } from '../../src/assess/checklist.ts';
 import { readAnswers } from '../../src/files/read-answers.ts';
 import { optionIds } from '../../src/flow/checks/check-condition.ts';
-import { sayProblem } from '../../src/flow/problem.ts';
 import type { Question } from '../../src/flow/flow.ts';
+import { sayProblem } from '../../src/flow/problem.ts';
 import { realProgramme } from '../support/programme.ts';
 
 /** The checklist of the real flow. */
 export const checklist: Checklist = realProgramme().checklist;
 
 /** The demo houses, by the names of their files. */
-export const demoHouses = ['fernhollow-lane-12', 'kiln-road-3', 'larkspur-way-41', 'mill-yard-8', 'old-flume-road-27', 'weir-cottages-5'] as const;
+export const demoHouses = [
+  'fernhollow-lane-12',
+  'kiln-road-3',
+  'larkspur-way-41',
+  'mill-yard-8',
+  'old-flume-road-27',
+  'weir-cottages-5',
+] as const;
 
 /** The sheet of an answer file below `tests`; a fault or warning in it fails. */
 export function sheetOf(path: string): AnswerSheet {
@@ -47,7 +54,10 @@ function anyPlain(question: Question, random: () => number, unknown: number): Pl
       return { status: 'skipped' };
     case 'count': {
       const letter = checklist.index.groups.get(question.counts ?? '')?.keyLetter ?? '';
-      return { status: 'given', value: Array.from({ length: Math.floor(random() * 4) }, (_, at) => `${letter}${at + 1}`) };
+      return {
+        status: 'given',
+        value: Array.from({ length: Math.floor(random() * 4) }, (_, at) => `${letter}${at + 1}`),
+      };
     }
   }
 }
@@ -62,9 +72,13 @@ export function anyHouse(random: () => number, unknown = 0): AnswerSheet {
     const { question, sides } = step;
     const plain = (): PlainAnswer => {
       if (question.role === 'danger') return { status: 'given', value: 'no' };
-      return question.role === 'sides' ? { status: 'given', value: 'yes' } : anyPlain(question, random, unknown);
+      return question.role === 'sides'
+        ? { status: 'given', value: 'yes' }
+        : anyPlain(question, random, unknown);
     };
-    const answer: Answer = sides ? { status: 'bySide', sides: Object.fromEntries(sides.map((side) => [side, plain()])) } : plain();
+    const answer: Answer = sides
+      ? { status: 'bySide', sides: Object.fromEntries(sides.map((side) => [side, plain()])) }
+      : plain();
     sheet = { ...sheet, [step.key]: answer };
   }
 }

@@ -23,7 +23,8 @@ export const publishedOrders: readonly PublishedOrder[] = [
   {
     house: 'eaves-vents-windows',
     study: 'Syphard & Keeley 2019, factors in more than 40,000 exposed structures, California (read)',
-    claim: 'enclosed eaves, vent screens and multi-pane windows differed most consistently, before siding and distant clearing',
+    claim:
+      'enclosed eaves, vent screens and multi-pane windows differed most consistently, before siding and distant clearing',
     by: 'alone',
     before: [closedEaves, 'mesh-vents', 'tempered-windows'],
     after: ['re-clad-wall', 'thin-far'],
@@ -39,7 +40,8 @@ export const publishedOrders: readonly PublishedOrder[] = [
   {
     house: 'fence-with-fuel',
     study: 'NIST TN 2228, 187 burns of fences and mulch (read)',
-    claim: 'a fence with mulch or litter at its foot is out of proportion worse than a clean one, which burns slowly',
+    claim:
+      'a fence with mulch or litter at its foot is out of proportion worse than a clean one, which burns slowly',
     by: 'alone',
     before: ['clear-fence-base@left', 'metal-fence-end@left'],
     after: ['metal-fence-end@right'],
@@ -47,7 +49,8 @@ export const publishedOrders: readonly PublishedOrder[] = [
   {
     house: 'near-and-far-fuel',
     study: 'Syphard and others 2014, defensible space and structures lost, San Diego County (read)',
-    claim: 'treatment at 5-20 m works best and nothing is gained beyond 30 m; plants touching the house counted',
+    claim:
+      'treatment at 5-20 m works best and nothing is gained beyond 30 m; plants touching the house counted',
     by: 'list',
     before: ['take-out-shrubs', 'make-islands'],
     after: ['thin-far'],
@@ -79,7 +82,8 @@ export const publishedOrders: readonly PublishedOrder[] = [
   {
     house: 'firewood-and-furniture',
     study: 'NIST, 62 burns of firewood piles (read)',
-    claim: 'a pile was a high hazard in nearly all burns, out to 24 ft; at the wall it goes before lesser things',
+    claim:
+      'a pile was a high hazard in nearly all burns, out to 24 ft; at the wall it goes before lesser things',
     by: 'list',
     before: ['move-firewood'],
     after: ['move-things'],
@@ -87,13 +91,45 @@ export const publishedOrders: readonly PublishedOrder[] = [
 ];
 
 /** The six weaknesses of California Civil Code 1102.6f (reported), and the jobs of which one has to stand in the list. */
-export const sixWeaknesses: readonly { readonly weakness: string; readonly house: string; readonly jobs: readonly string[] }[] = [
-  { weakness: 'vents with openings over 1/8 in', house: 'six-weaknesses-shake', jobs: ['mesh-vents', 'listed-vents'] },
+export const sixWeaknesses: readonly {
+  readonly weakness: string;
+  readonly house: string;
+  readonly jobs: readonly string[];
+}[] = [
+  {
+    weakness: 'vents with openings over 1/8 in',
+    house: 'six-weaknesses-shake',
+    jobs: ['mesh-vents', 'listed-vents'],
+  },
   { weakness: 'untreated wood shingle or shake roof', house: 'six-weaknesses-shake', jobs: ['new-roof'] },
-  { weakness: 'combustible landscaping within 5 ft', house: 'six-weaknesses-shake', jobs: ['take-out-shrubs'] },
-  { weakness: 'combustible landscaping within 5 ft: mulch', house: 'six-weaknesses-shake', jobs: ['take-out-mulch'] },
-  { weakness: 'what burns under an attached deck', house: 'six-weaknesses-shake', jobs: ['empty-under-deck'] },
-  { weakness: 'single-pane or non-tempered windows', house: 'six-weaknesses-shake', jobs: ['tempered-windows'] },
-  { weakness: 'loose or missing bird-stopping or flashing', house: 'six-weaknesses-tile', jobs: ['close-roof-ends'] },
-  { weakness: 'gutters without noncombustible covers', house: 'six-weaknesses-tile', jobs: ['gutter-guards'] },
+  {
+    weakness: 'combustible landscaping within 5 ft',
+    house: 'six-weaknesses-shake',
+    jobs: ['take-out-shrubs'],
+  },
+  {
+    weakness: 'combustible landscaping within 5 ft: mulch',
+    house: 'six-weaknesses-shake',
+    jobs: ['take-out-mulch'],
+  },
+  {
+    weakness: 'what burns under an attached deck',
+    house: 'six-weaknesses-shake',
+    jobs: ['empty-under-deck'],
+  },
+  {
+    weakness: 'single-pane or non-tempered windows',
+    house: 'six-weaknesses-shake',
+    jobs: ['tempered-windows'],
+  },
+  {
+    weakness: 'loose or missing bird-stopping or flashing',
+    house: 'six-weaknesses-tile',
+    jobs: ['close-roof-ends'],
+  },
+  {
+    weakness: 'gutters without noncombustible covers',
+    house: 'six-weaknesses-tile',
+    jobs: ['gutter-guards'],
+  },
 ];

@@ -1,7 +1,7 @@
-import type { Job } from '../../src/ranking/exposure.ts';
 import type { ChoiceJob, ChoiceProblem, Spend } from '../../src/planning/choosing/choice.ts';
 import { layOutEffects } from '../../src/planning/choosing/effects.ts';
 import { reduceChains } from '../../src/planning/choosing/reduce-chains.ts';
+import type { Job } from '../../src/ranking/exposure.ts';
 
 /** A choice in the plain form of the ranking, from which the solver's own form is made. */
 export interface SmallProblem {

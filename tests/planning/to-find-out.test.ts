@@ -63,13 +63,19 @@ describe('what to find out', () => {
 describe('the brief for a visit', () => {
   const sheet = sheetOf('houses/weir-cottages-5');
   const told = { status: 'given', value: 'wood', how: 'told' } as const;
-  const brief = visitBrief(checklist, { ...sheet, 'siding.kind': told }, findOut({ ...sheet, 'siding.kind': told }));
+  const brief = visitBrief(
+    checklist,
+    { ...sheet, 'siding.kind': told },
+    findOut({ ...sheet, 'siding.kind': told }),
+  );
 
   it('goes in the order of the walk and names each answer once', () => {
     const stops = checklist.flow.stops.map((one) => one.id);
     const places = brief.stops.map(({ stop }) => stops.indexOf(stop));
     expect(places).toEqual([...places].sort((a, b) => a - b));
-    const keys = brief.stops.flatMap(({ toCheck, reported }) => [...toCheck, ...reported].map((one) => one.key));
+    const keys = brief.stops.flatMap(({ toCheck, reported }) =>
+      [...toCheck, ...reported].map((one) => one.key),
+    );
     expect(new Set(keys).size).toBe(keys.length);
     for (const { stop, toCheck, reported } of brief.stops) {
       for (const { step } of [...toCheck, ...reported]) expect(step.question.stop).toBe(stop);
@@ -78,7 +84,11 @@ describe('the brief for a visit', () => {
 
   it('has what was told or guessed looked at again, with what was reported', () => {
     const checks = brief.stops.flatMap((one) => one.toCheck);
-    expect(checks.find((one) => one.key === 'siding.kind')).toMatchObject({ because: 'told', reported: told, change: undefined });
+    expect(checks.find((one) => one.key === 'siding.kind')).toMatchObject({
+      because: 'told',
+      reported: told,
+      change: undefined,
+    });
     expect(brief.stops.flatMap((one) => one.reported).some((one) => one.how === 'notSaid')).toBe(true);
   });
 
@@ -86,7 +96,12 @@ describe('the brief for a visit', () => {
     const unknown = findOut(sheet);
     const short = visitBrief(checklist, sheet, unknown, 5);
     const kept = short.stops.flatMap((one) => one.toCheck).filter((one) => one.stake !== undefined);
-    expect(kept.map((one) => one.key).sort()).toEqual(unknown.slice(0, 5).map((one) => one.key).sort());
+    expect(kept.map((one) => one.key).sort()).toEqual(
+      unknown
+        .slice(0, 5)
+        .map((one) => one.key)
+        .sort(),
+    );
     expect(short.leftOut).toBe(unknown.length - 5);
     expect(short.first).toEqual(unknown.slice(0, 5).map((one) => one.key));
   });

@@ -27,13 +27,22 @@ describe('the upkeep through the year', () => {
     const { seasons, hemisphere } = yearOfUpkeep(checklist, assessment, 7);
     expect(hemisphere).toBe('north');
     expect(seasons.map((one) => one.season)).toEqual(['summer', 'autumn', 'winter', 'spring']);
-    expect(seasons.flatMap((one) => one.months).sort((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
+    expect(seasons.flatMap((one) => one.months).sort((a, b) => a - b)).toEqual([
+      1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12,
+    ]);
     const work = new Set(seasons.flatMap((one) => one.work.map(({ id }) => id)));
-    expect([...work].sort()).toEqual(upkeepFor(checklist, assessment).map(({ id }) => id).sort());
+    expect([...work].sort()).toEqual(
+      upkeepFor(checklist, assessment)
+        .map(({ id }) => id)
+        .sort(),
+    );
   });
 
   it('turns the year round in the southern half of the world', () => {
-    const sheet = { ...sheetOf('houses/larkspur-way-41'), 'about.place': { status: 'given', value: 'australia' } } as const;
+    const sheet = {
+      ...sheetOf('houses/larkspur-way-41'),
+      'about.place': { status: 'given', value: 'australia' },
+    } as const;
     const { seasons, hemisphere } = yearOfUpkeep(checklist, assess(checklist, sheet), 1);
     expect(hemisphere).toBe('south');
     expect(seasons[0]).toMatchObject({ season: 'summer', months: [12, 1, 2] });
@@ -41,7 +50,12 @@ describe('the upkeep through the year', () => {
 
   it('has work that comes back done again each year', () => {
     const sheet = sheetOf('houses/fernhollow-lane-12');
-    const { done, ...assessment } = assessDone(checklist, sheet, ['clean-gutters@front', 'take-out-mulch@front']);
-    expect(yearOfUpkeep(checklist, assessment, 4, done).again.map((one) => one.id)).toEqual(['clean-gutters@front']);
+    const { done, ...assessment } = assessDone(checklist, sheet, [
+      'clean-gutters@front',
+      'take-out-mulch@front',
+    ]);
+    expect(yearOfUpkeep(checklist, assessment, 4, done).again.map((one) => one.id)).toEqual([
+      'clean-gutters@front',
+    ]);
   });
 });

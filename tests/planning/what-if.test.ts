@@ -19,7 +19,11 @@ describe('a house with some jobs done', () => {
     const before = assess(checklist, sheet);
     for (let time = 0; time < 6; time++) {
       const done = before.ranked.map((one) => one.proposal).filter(() => random() < 0.4);
-      const after = assessDone(checklist, sheet, done.map((one) => one.id));
+      const after = assessDone(
+        checklist,
+        sheet,
+        done.map((one) => one.id),
+      );
       expect(after.exposure).toBeCloseTo(before.exposure - takenOffBy(done, before.chains), 9);
       for (const { id } of done) expect(idsOf(after)).not.toContain(id);
       const weights = after.waysIn.reduce((sum, way) => sum + way.weight, 0);
@@ -47,7 +51,9 @@ describe('a house with some jobs done', () => {
     const gravel = assess(checklist, sheet).ranked.find((one) => one.proposal.id === 'lay-gravel@front');
     expect(gravel?.proposal.requires).toContain('take-out-mulch@front');
     const after = assessDone(checklist, sheet, ['take-out-mulch@front']);
-    expect(after.ranked.find((one) => one.proposal.id === 'lay-gravel@front')?.proposal.requires).toEqual(['rake-leaves@front']);
+    expect(after.ranked.find((one) => one.proposal.id === 'lay-gravel@front')?.proposal.requires).toEqual([
+      'rake-leaves@front',
+    ]);
     expect(after.done.map((one) => one.id)).toEqual(['take-out-mulch@front']);
   });
 
@@ -62,7 +68,10 @@ describe('a house with some jobs done', () => {
 describe('comparing two states of a house', () => {
   it('names ways in that were closed, lessened and left as they were', () => {
     const sheet = sheetOf('houses/fernhollow-lane-12');
-    const { before, after, comparison } = whatIf(checklist, sheet, [], { done: ['take-out-mulch@front', 'rake-leaves@front'], answers: {} });
+    const { before, after, comparison } = whatIf(checklist, sheet, [], {
+      done: ['take-out-mulch@front', 'rake-leaves@front'],
+      answers: {},
+    });
     const { closed, opened, lessened, grown, unchanged } = comparison;
     expect(closed.length).toBeGreaterThan(0);
     for (const way of closed) expect(way.id).toContain('zone0.bark');
@@ -78,7 +87,10 @@ describe('comparing two states of a house', () => {
 
   it('names ways in that changed answers open', () => {
     const sheet = sheetOf('houses/larkspur-way-41');
-    const answers = { 'openings.glass': { status: 'given', value: 'single' }, 'vents.high-mesh': { status: 'given', value: 'none' } } as const;
+    const answers = {
+      'openings.glass': { status: 'given', value: 'single' },
+      'vents.high-mesh': { status: 'given', value: 'none' },
+    } as const;
     const { comparison } = whatIf(checklist, sheet, [], { done: [], answers });
     expect(comparison.opened.some((way) => way.id.includes('vent.unscreened'))).toBe(true);
     expect(comparison.lines.some((line) => line.before === undefined && line.after !== undefined)).toBe(true);
@@ -87,7 +99,10 @@ describe('comparing two states of a house', () => {
 
   it.each(sheets)('finds nothing between a house and itself: %s', (_, sheet) => {
     const one = assess(checklist, sheet);
-    const { closed, opened, lessened, grown, unchanged, lines } = compareAssessments(one, assess(checklist, sheet));
+    const { closed, opened, lessened, grown, unchanged, lines } = compareAssessments(
+      one,
+      assess(checklist, sheet),
+    );
     expect([closed, opened, lessened, grown].flat()).toEqual([]);
     expect(unchanged.length).toBe(one.waysIn.length);
     for (const line of lines) expect(line.after).toBe(line.before);
@@ -96,6 +111,9 @@ describe('comparing two states of a house', () => {
   it('takes a job by its id or an action at all its places', () => {
     const known = ['mesh-vents@left', 'mesh-vents@right', 'new-roof'];
     expect(jobsNamed(['mesh-vents', 'new-roof'], known)).toEqual({ ids: known, unknown: [] });
-    expect(jobsNamed(['mesh-vents@left', 'mesh-vent'], known)).toEqual({ ids: ['mesh-vents@left'], unknown: ['mesh-vent'] });
+    expect(jobsNamed(['mesh-vents@left', 'mesh-vent'], known)).toEqual({
+      ids: ['mesh-vents@left'],
+      unknown: ['mesh-vent'],
+    });
   });
 });

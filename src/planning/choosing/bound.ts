@@ -1,5 +1,5 @@
 import type { ChoiceProblem, Spend } from './choice.ts';
-import { applyJob, bundleFactor, copyState, type Effects, type EffectState } from './effects.ts';
+import { applyJob, bundleFactor, copyState, type EffectState, type Effects } from './effects.ts';
 
 /** What the bound needs to know of a part of the search. */
 export interface Part {
@@ -47,7 +47,8 @@ export function boundMemory({ effects, jobs, limit }: ChoiceProblem): BoundMemor
   return {
     split: floats(effects.wayCount).fill(1),
     bestSplit: floats(effects.wayCount).fill(1),
-    moneyPart: limit.hours === Number.POSITIVE_INFINITY ? 1 : limit.money === Number.POSITIVE_INFINITY ? 0 : 0.5,
+    moneyPart:
+      limit.hours === Number.POSITIVE_INFINITY ? 1 : limit.money === Number.POSITIVE_INFINITY ? 0 : 0.5,
     caps: floats(effects.wayCount),
     demand: floats(effects.wayCount),
     values: floats(jobs.length),
@@ -61,7 +62,12 @@ export function boundMemory({ effects, jobs, limit }: ChoiceProblem): BoundMemor
 }
 
 /** The most that each way in can still lose: all open jobs done. */
-function fillCaps({ effects }: ChoiceProblem, part: Part, memory: BoundMemory, open: readonly number[]): void {
+function fillCaps(
+  { effects }: ChoiceProblem,
+  part: Part,
+  memory: BoundMemory,
+  open: readonly number[],
+): void {
   copyState(part.state, memory.all);
   for (const job of open) applyJob(effects, memory.all, job);
   for (let way = 0; way < effects.wayCount; way++) {
@@ -69,7 +75,12 @@ function fillCaps({ effects }: ChoiceProblem, part: Part, memory: BoundMemory, o
   }
 }
 
-function fillLost({ effects }: ChoiceProblem, part: Part, memory: BoundMemory, open: readonly number[]): void {
+function fillLost(
+  { effects }: ChoiceProblem,
+  part: Part,
+  memory: BoundMemory,
+  open: readonly number[],
+): void {
   const { bundleStart } = effects;
   for (const job of open) {
     const last = bundleStart[job + 1] ?? 0;
@@ -79,7 +90,12 @@ function fillLost({ effects }: ChoiceProblem, part: Part, memory: BoundMemory, o
 }
 
 /** What a job takes off, each way in at its multiplier. */
-function valueOf(effects: Effects, weights: Float64Array, { split, lost }: BoundMemory, job: number): number {
+function worthAtSplit(
+  effects: Effects,
+  weights: Float64Array,
+  { split, lost }: BoundMemory,
+  job: number,
+): number {
   const { bundleStart, bundleWayStart, bundleWay } = effects;
   let value = 0;
   const last = bundleStart[job + 1] ?? 0;
@@ -98,7 +114,13 @@ function valueOf(effects: Effects, weights: Float64Array, { split, lost }: Bound
 }
 
 /** Adds to each way in what a job takes off it, by how far the relaxed choice takes the job. */
-function addDemand(effects: Effects, weights: Float64Array, { demand, lost }: BoundMemory, job: number, taken: number): void {
+function addDemand(
+  effects: Effects,
+  weights: Float64Array,
+  { demand, lost }: BoundMemory,
+  job: number,
+  taken: number,
+): void {
   const { bundleStart, bundleWayStart, bundleWay } = effects;
   const last = bundleStart[job + 1] ?? 0;
   for (let bundle = bundleStart[job] ?? 0; bundle < last; bundle++) {
@@ -115,7 +137,8 @@ function addDemand(effects: Effects, weights: Float64Array, { demand, lost }: Bo
 /** An unpaid shared cost is spread over the open jobs that use it: never more than what they would really pay. */
 function openCosts(problem: ChoiceProblem, part: Part, open: readonly number[]): Spend[] {
   const users = problem.shared.map(() => 0);
-  for (const job of open) for (const one of problem.jobs[job]?.shared ?? []) users[one] = (users[one] ?? 0) + 1;
+  for (const job of open)
+    for (const one of problem.jobs[job]?.shared ?? []) users[one] = (users[one] ?? 0) + 1;
   return open.map((position) => {
     const job = problem.jobs[position];
     let money = job?.money ?? 0;
@@ -172,14 +195,15 @@ function boundNow({ problem, part, open, costs }: Question, memory: BoundMemory)
   const { effects } = problem;
   open.forEach((job, position) => {
     const cost = costs[position];
-    memory.values[job] = valueOf(effects, part.state.weights, memory, job);
+    memory.values[job] = worthAtSplit(effects, part.state.weights, memory, job);
     memory.sizes[job] =
       memory.moneyPart * against(cost?.money ?? 0, part.left.money) +
       (1 - memory.moneyPart) * against(cost?.hours ?? 0, part.left.hours);
   });
   const filled = fill(memory, open);
   let whole = 0;
-  for (let way = 0; way < effects.wayCount; way++) whole += (1 - (memory.split[way] ?? 0)) * (memory.caps[way] ?? 0);
+  for (let way = 0; way < effects.wayCount; way++)
+    whole += (1 - (memory.split[way] ?? 0)) * (memory.caps[way] ?? 0);
   return { most: whole + filled.most, price: filled.price };
 }
 
@@ -197,7 +221,8 @@ function step({ problem, part, open, costs }: Question, memory: BoundMemory, len
     hours += taken * against(costs[position]?.hours ?? 0, part.left.hours);
   });
   let square = 0;
-  for (let way = 0; way < effects.wayCount; way++) square += ((memory.demand[way] ?? 0) - (memory.caps[way] ?? 0)) ** 2;
+  for (let way = 0; way < effects.wayCount; way++)
+    square += ((memory.demand[way] ?? 0) - (memory.caps[way] ?? 0)) ** 2;
   if (square > 0) {
     for (let way = 0; way < effects.wayCount; way++) {
       const slope = (memory.demand[way] ?? 0) - (memory.caps[way] ?? 0);
@@ -216,7 +241,14 @@ function step({ problem, part, open, costs }: Question, memory: BoundMemory, len
  * (Lagrangian relaxation; the one-by-one part is the bound of Nemhauser, Wolsey and Fisher 1978 for submodular gains.)
  * Stops early below `enough`, where the part holds nothing better.
  */
-export function boundOf(problem: ChoiceProblem, part: Part, memory: BoundMemory, open: readonly number[], enough: number, steps: number): Bound {
+export function boundOf(
+  problem: ChoiceProblem,
+  part: Part,
+  memory: BoundMemory,
+  open: readonly number[],
+  enough: number,
+  steps: number,
+): Bound {
   const question: Question = { problem, part, open, costs: openCosts(problem, part, open) };
   fillCaps(problem, part, memory, open);
   fillLost(problem, part, memory, open);

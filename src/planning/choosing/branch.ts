@@ -28,7 +28,8 @@ export function copyBranch({ state, fixed, paid, left, gain }: Branch): Branch {
 }
 
 /** The jobs chosen in a branch, ascending. */
-export const chosenIn = (branch: Branch): number[] => [...branch.fixed.keys()].filter((job) => branch.fixed[job] === chosen);
+export const chosenIn = (branch: Branch): number[] =>
+  [...branch.fixed.keys()].filter((job) => branch.fixed[job] === chosen);
 
 /** What choosing a job and all it requires costs on top of what is chosen; nothing when one of them is left out. */
 export function costInBranch({ problem, closed }: Ground, branch: Branch, job: number): Spend | undefined {

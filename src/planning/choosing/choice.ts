@@ -61,7 +61,10 @@ export function dependents(closed: readonly (readonly number[])[]): readonly (re
 }
 
 /** What a set of jobs costs together, shared costs counted once. */
-export function spendOf({ jobs, shared }: Pick<ChoiceProblem, 'jobs' | 'shared'>, chosen: Iterable<number>): Spend {
+export function spendOf(
+  { jobs, shared }: Pick<ChoiceProblem, 'jobs' | 'shared'>,
+  chosen: Iterable<number>,
+): Spend {
   let money = 0;
   let hours = 0;
   const paid = new Set<number>();

@@ -1,5 +1,14 @@
 import { type Bound, type BoundMemory, boundMemory, boundOf } from './bound.ts';
-import { type Branch, chosenIn, copyBranch, exclude, type Ground, include, open, openJobs } from './branch.ts';
+import {
+  type Branch,
+  chosenIn,
+  copyBranch,
+  exclude,
+  type Ground,
+  include,
+  open,
+  openJobs,
+} from './branch.ts';
 import { type Choice, type ChoiceProblem, closures, dependents } from './choice.ts';
 import { applyJob, effectOf, stateAtStart } from './effects.ts';
 import { type Heap, pop, push } from './heap.ts';
@@ -76,7 +85,12 @@ function improve(search: Search, root: Branch): void {
 }
 
 /** Settles the jobs of which the bound proves that a better choice holds them, or does not. */
-function settle(search: Search, branch: Branch, bound: Bound, jobs: readonly number[]): 'none' | 'some' | 'closed' {
+function settle(
+  search: Search,
+  branch: Branch,
+  bound: Bound,
+  jobs: readonly number[],
+): 'none' | 'some' | 'closed' {
   const { memory, best, tolerance } = search;
   const slack = branch.gain + bound.last - best - tolerance;
   const worthOf = (job: number) => (memory.values[job] ?? 0) - bound.price * (memory.sizes[job] ?? 0);
@@ -107,7 +121,14 @@ function look(search: Search, branch: Branch, above: number): void {
     keepBest(search, branch);
     if (jobs.length === 0) return;
     const enough = search.best + search.tolerance - branch.gain;
-    const bound = boundOf(search.problem, branch, search.memory, jobs, enough, first ? firstSteps : laterSteps);
+    const bound = boundOf(
+      search.problem,
+      branch,
+      search.memory,
+      jobs,
+      enough,
+      first ? firstSteps : laterSteps,
+    );
     most = Math.min(most, branch.gain + bound.most);
     if (most <= search.best + search.tolerance) return;
     keepBest(search, fillUp(search, branch, search.memory.order));
@@ -115,7 +136,12 @@ function look(search: Search, branch: Branch, above: number): void {
     if (settled === 'closed') return;
     if (settled === 'some') continue;
     const { split, moneyPart } = search.memory;
-    push(search.waiting, most, { branch, job: nextJob(search, jobs), split: Float64Array.from(split), moneyPart });
+    push(search.waiting, most, {
+      branch,
+      job: nextJob(search, jobs),
+      split: Float64Array.from(split),
+      moneyPart,
+    });
     return;
   }
 }

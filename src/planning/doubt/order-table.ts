@@ -2,7 +2,7 @@ import type { Proposal } from '../../ranking/actions.ts';
 import type { Chains } from '../../ranking/exposure.ts';
 import { jobsOf } from '../../ranking/order.ts';
 import type { ReadyElement } from '../../ranking/readiness.ts';
-import { applyJob, type Effects, effectOf, type EffectState, layOutEffects } from '../choosing/effects.ts';
+import { applyJob, type EffectState, type Effects, effectOf, layOutEffects } from '../choosing/effects.ts';
 
 /** A readiness that is drawn or varied as one: a kind of element under one attack. */
 export interface Drawn {
@@ -56,7 +56,8 @@ export interface OrderRun {
   readonly ready: ReadyHeap;
 }
 
-const drawnId = (element: ReadyElement) => (element.attack === 'flame' ? `${element.kind}:flame` : element.kind);
+const drawnId = (element: ReadyElement) =>
+  element.attack === 'flame' ? `${element.kind}:flame` : element.kind;
 
 function drawnOf(elements: readonly ReadyElement[]): { drawn: Drawn[]; position: Map<string, number> } {
   const position = new Map<string, number>();
@@ -85,11 +86,21 @@ function starts(lists: readonly { readonly length: number }[]): Int32Array {
 }
 
 /** Lays the jobs and ways in of a house out as flat arrays. */
-export function layOutOrder(list: readonly Proposal[], elements: readonly ReadyElement[], chains: Chains, tradeFloor: number): OrderTable {
+export function layOutOrder(
+  list: readonly Proposal[],
+  elements: readonly ReadyElement[],
+  chains: Chains,
+  tradeFloor: number,
+): OrderTable {
   const { drawn, position } = drawnOf(elements);
   const jobs = jobsOf(list);
   const jobWays = waysOfJobs(list, chains);
-  const places = new Map([...list].map((one) => one.id).sort((a, b) => (a < b ? -1 : 1)).map((id, place) => [id, place]));
+  const places = new Map(
+    [...list]
+      .map((one) => one.id)
+      .sort((a, b) => (a < b ? -1 : 1))
+      .map((id, place) => [id, place]),
+  );
   const positions = new Map(list.map((one, place) => [one.id, place]));
   const required = list.map((one) => [...new Set(one.requires)].flatMap((id) => positions.get(id) ?? []));
   const drawnOfElement = elements.map((element) => position.get(drawnId(element)) ?? 0);
@@ -98,7 +109,9 @@ export function layOutOrder(list: readonly Proposal[], elements: readonly ReadyE
     drawn,
     effects: layOutEffects(chains, jobs),
     wayStart: starts(chains.ways),
-    wayDrawn: Int32Array.from(chains.ways.flatMap((way) => way.map((element) => drawnOfElement[element] ?? 0))),
+    wayDrawn: Int32Array.from(
+      chains.ways.flatMap((way) => way.map((element) => drawnOfElement[element] ?? 0)),
+    ),
     lane: Int8Array.from(jobs, (job) => job.lane),
     waitsFor: Int32Array.from(required, (ids) => ids.length),
     next: list.map((_, place) => required.flatMap((ids, other) => (ids.includes(place) ? [other] : []))),
@@ -179,7 +192,8 @@ function sinkTop(table: OrderTable, run: OrderRun, job: number): void {
   for (;;) {
     let below = 2 * at + 1;
     if (below >= ready.length) break;
-    if (below + 1 < ready.length && isAhead(table, run, ready.jobs[below + 1] ?? 0, ready.jobs[below] ?? 0)) below++;
+    if (below + 1 < ready.length && isAhead(table, run, ready.jobs[below + 1] ?? 0, ready.jobs[below] ?? 0))
+      below++;
     const other = ready.jobs[below] ?? 0;
     if (!isAhead(table, run, other, job)) break;
     ready.jobs[at] = other;
@@ -209,7 +223,11 @@ function bestReady(table: OrderTable, run: OrderRun, turn: number): number {
   return -1;
 }
 
-function isWorth({ floored, tradeFloor, jobWayStart, jobWay }: OrderTable, { state }: OrderRun, job: number): boolean {
+function isWorth(
+  { floored, tradeFloor, jobWayStart, jobWay }: OrderTable,
+  { state }: OrderRun,
+  job: number,
+): boolean {
   if (!floored[job]) return true;
   const end = jobWayStart[job + 1] ?? 0;
   for (let at = jobWayStart[job] ?? 0; at < end; at++) {

@@ -29,7 +29,12 @@ export function rankCounts(order: readonly number[]): RankCounts {
 }
 
 /** Sorts by share, then by what is taken off alone, then by the place in the list as it is; in place, best first. */
-export function sortByShare(order: Int32Array, share: Float64Array, alone: Float64Array, place: Int32Array): void {
+export function sortByShare(
+  order: Int32Array,
+  share: Float64Array,
+  alone: Float64Array,
+  place: Int32Array,
+): void {
   for (let at = 1; at < order.length; at++) {
     const one = order[at] ?? 0;
     let to = at;
@@ -52,7 +57,10 @@ export function sortByShare(order: Int32Array, share: Float64Array, alone: Float
 }
 
 /** Counts the order as it stands; things that are not listed have no rank, and come behind all that are. */
-export function countRanks({ count, counts, order, ahead, neighbour, place }: RankCounts, listed: Uint8Array): void {
+export function countRanks(
+  { count, counts, order, ahead, neighbour, place }: RankCounts,
+  listed: Uint8Array,
+): void {
   let rank = 0;
   for (let at = 0; at < count; at++) {
     const one = order[at] ?? 0;
