@@ -77,19 +77,34 @@ interface Sorted {
   readonly named: Mark[];
   readonly hints: Mark[];
   readonly denied: Mark[];
+  /** What is said not to be there, with the options that say the same: "not any gutters". */
+  readonly missing: Mark[];
   unknown: number;
 }
 
-function sortMarks(part: readonly Mark[], deniedBefore: boolean): Sorted {
-  const sorted: Sorted = { named: [], hints: [], denied: [], unknown: 0 };
+/** The options that say of this word that it is not there. */
+function absentIn(mark: Mark | undefined, prepared: PreparedQuestion): readonly string[] | undefined {
+  if (mark === undefined || (mark.role !== 'hint' && mark.role !== 'word')) return undefined;
+  const [stem] = stemsOf(mark.text);
+  return stem === undefined ? undefined : prepared.absent.get(stem);
+}
+
+function sortMarks(part: readonly Mark[], prepared: PreparedQuestion, deniedBefore: boolean): Sorted {
+  const sorted: Sorted = { named: [], hints: [], denied: [], missing: [], unknown: 0 };
   let denies = deniedBefore;
   for (const [index, mark] of part.entries()) {
     // "The metal one": here the word is no number.
     if (isParting(mark) || (mark.role === 'number' && mark.text === 'one')) continue;
-    const next = part[index + 1]?.role;
+    const next = part[index + 1];
+    const absent = absentIn(mark, prepared);
     // "No metal" denies it; "no it's metal" only answers something else first.
-    const deniesNext = mark.text === 'no' && (next === 'option' || next === 'hint');
-    if (mark.role === 'no' || deniesNext) denies = deniesNext;
+    const named = next?.role === 'option' || next?.role === 'hint' || absentIn(next, prepared) !== undefined;
+    const deniesNext = mark.text === 'no' && named;
+    if (absent !== undefined) {
+      // "We have gutters" is not "no gutters", though the word stands in no other option.
+      if (denies) sorted.missing.push({ ...mark, ids: absent });
+      else sorted.unknown += 1;
+    } else if (mark.role === 'no' || deniesNext) denies = deniesNext;
     else if (DENYING.has(mark.role)) denies = true;
     else if (mark.role === 'option' || mark.role === 'hint') {
       const list = denies ? sorted.denied : mark.role === 'option' ? sorted.named : sorted.hints;
@@ -130,7 +145,7 @@ export function pickPart(
   const either = part[0]?.role === 'or';
   const place = placeIn(part, prepared);
   if (place !== undefined) return { ...nothingPicked, ids: [place] };
-  const { named, hints, denied, unknown } = sortMarks(part, deniedBefore && either);
+  const { named, hints, denied, missing, unknown } = sortMarks(part, prepared, deniedBefore && either);
   const settled = settle(named, hints);
   const one = settled.ids.length > 1 ? compound(named, prepared) : undefined;
   const has = (...roles: Role[]) => part.some((mark) => roles.includes(mark.role));
@@ -142,6 +157,12 @@ export function pickPart(
     all: has('all', 'allSides'),
     either,
   };
+  if (nothing && missing.length > unknown) {
+    const best = bestOf(missing);
+    return best.length === 1
+      ? { ids: best, open: [], ...shared, loose: true, unknown }
+      : { ids: [], open: best, ...shared, loose: true, unknown };
+  }
   if (named.length > 0 || hints.length === 0) {
     // A word of a label that is not one of the options named is left over.
     const stray = hints.filter((hint) => !hint.ids?.some((id) => settled.ids.includes(id))).length;

@@ -2,6 +2,7 @@ import { readBound } from '../../flow/bound.ts';
 import type { Question } from '../../flow/flow.ts';
 import { type Side, sideNames } from '../../flow/schema/base.ts';
 import type { Words } from '../../flow/schema/words.ts';
+import { gatherHints } from './gather-hints.ts';
 import type { Meaning } from './mark.ts';
 import { buildPhraseBook, type PhraseBook } from './phrase-book.ts';
 import { ENGLISH_TALK_WORDS, type TalkWords } from './talk-words.ts';
@@ -26,6 +27,8 @@ export interface PreparedQuestion {
   readonly book: PhraseBook<Meaning>;
   /** word -> the options in whose labels or words it stands */
   readonly hints: ReadonlyMap<string, readonly string[]>;
+  /** word -> the options in whose labels or words it stands only as what is not there: "tank" in "no tank" */
+  readonly absent: ReadonlyMap<string, readonly string[]>;
   /** Every word that is known here, in stems. */
   readonly known: ReadonlySet<string>;
   /** Words to which a misspelt one may be put right. */
@@ -149,17 +152,6 @@ function joinMeanings(first: Meaning, second: Meaning): Meaning {
   return { role: 'option', ids: [...new Set([...(first.ids ?? []), ...(second.ids ?? [])])] };
 }
 
-function gatherHints(options: readonly PreparedOption[], common: ReadonlySet<string>): Map<string, string[]> {
-  const hints = new Map<string, string[]>();
-  for (const option of options) {
-    for (const stem of new Set(option.phrases.flatMap(stemsOf))) {
-      if (stem.length < 3 || common.has(stem) || stem.includes('/')) continue;
-      hints.set(stem, [...(hints.get(stem) ?? []), option.id]);
-    }
-  }
-  return hints;
-}
-
 function prepare(question: Question, words: Words): PreparedQuestion {
   const talk = ENGLISH_TALK_WORDS;
   const options = prepareOptions(question);
@@ -171,7 +163,7 @@ function prepare(question: Question, words: Words): PreparedQuestion {
   const answers = [...(sideful ? sidePhrases(words, talk, letters) : []), ...answerPhrases(words, talk)];
   const joining = joiningPhrases(words, talk);
   const common = new Set([...all(words.no, 'no'), ...joining].flatMap(([phrase]) => stemsOf(phrase)));
-  const hints = gatherHints(options, common);
+  const { hints, absent } = gatherHints(options, common);
   const phrases = [...named, ...answers, ...joining];
   const least = question.kind === 'yesNo' ? 3 : 4;
   const answerWords = answers.flatMap(([phrase]) => stemsOf(phrase)).filter((word) => word.length >= least);
@@ -181,6 +173,7 @@ function prepare(question: Question, words: Words): PreparedQuestion {
     noneId: (options.find((option) => option.alone) ?? options.find((option) => option.id === 'none'))?.id,
     book: buildPhraseBook(phrases, joinMeanings),
     hints,
+    absent,
     known: new Set(phrases.flatMap(([phrase]) => stemsOf(phrase))),
     spelling: [...new Set([...hints.keys(), ...answerWords])].filter((word) => !common.has(word)),
     sideSpelling: sideful ? sideWords(words).filter((word) => !common.has(word)) : [],

@@ -5,6 +5,8 @@ export interface TalkWords {
   readonly or: readonly string[];
   /** Deny what follows. */
   readonly negators: readonly string[];
+  /** Words after which a label names what is not there: "no gutter", "nothing closes it". */
+  readonly absences: readonly string[];
   /** Yes and no by echo; an outright yes or no beside them wins. */
   readonly echoYes: readonly string[];
   readonly echoNo: readonly string[];
@@ -59,6 +61,7 @@ export const ENGLISH_TALK_WORDS: TalkWords = {
   negators: list(
     'not|isnt|arent|wasnt|dont|doesnt|didnt|havent|hasnt|aint|cant|cannot|wont|dont have|do not have|does not have|doesnt have|have no|has no|havent got|is not|are not|its not|theres no|there is no|there are no|not any|without any|never|no longer',
   ),
+  absences: list('no|not|without|nothing|none|never'),
   echoYes: list(
     'it is|it does|they are|they do|there is|there are|i do|we do|we have|i have|it has|they have|does|some|some of it|some of them|a few|a little|a little bit|a bit|a couple|several|lots|plenty|many|loads|tons|a lot',
   ),
