@@ -8,12 +8,17 @@ import { newProgress, type ProgressStore, type TraineeProgress } from '../practi
 import { newSession } from '../practice/session/state.ts';
 import { dataFolderPath } from '../storage/data-folder.ts';
 import { createProgressStore } from '../storage/practice/progress-store.ts';
-import type { TerminalEnd } from '../terminal/ports.ts';
+import type { Phrase, TerminalEnd } from '../terminal/ports.ts';
+import type { Wording } from '../wording/wording.ts';
 import { type CommandIo, write } from './io.ts';
 import { chooseHouse, type HouseOptions } from './practice/choose-house.ts';
 import { converse } from './practice/converse.ts';
 import { loadPractice, practiceWording } from './practice/load-practice.ts';
-import { practiceConversation, type PracticeShell, questionConversation } from './practice/practice-conversation.ts';
+import {
+  type PracticeShell,
+  practiceConversation,
+  questionConversation,
+} from './practice/practice-conversation.ts';
 import { ProgramError } from './program-error.ts';
 import type { Register } from './register.ts';
 
@@ -26,6 +31,12 @@ interface PractiseOptions extends HouseOptions {
 
 const toldToLeave = 3;
 
+/** The words of the terminal itself, with those of practice where it has its own. */
+const phraseOf =
+  (wording: Wording): Phrase =>
+  (id, values) =>
+    wording.text(wording.has(`practice.${id}`) ? `practice.${id}` : id, values);
+
 const storeOf = (io: CommandIo): ProgressStore =>
   createProgressStore(join(dataFolderPath({ env: io.env, home: io.home }), 'practice'));
 
@@ -36,7 +47,9 @@ async function progressOf(store: ProgressStore, trainee: string): Promise<Traine
 function checkPart(shell: PracticeShell, part: string | undefined): void {
   const { stops } = shell.practice.programme.checklist.flow;
   if (part === undefined || stops.some((stop) => stop.id === part)) return;
-  throw new ProgramError(`There is no part "${part}". Say one of: ${stops.map((stop) => stop.id).join(', ')}.`);
+  throw new ProgramError(
+    `There is no part "${part}". Say one of: ${stops.map((stop) => stop.id).join(', ')}.`,
+  );
 }
 
 /** Goes on with an open session, unless another house or part is asked for. */
@@ -45,12 +58,14 @@ async function walkAtHouse(io: CommandIo, options: PractiseOptions): Promise<Ter
   const shell: PracticeShell = { practice, store: storeOf(io), clock: io.clock };
   checkPart(shell, options.part);
   const progress = await progressOf(shell.store, options.as);
-  const fresh = options.new || options.house !== undefined || options.part !== undefined || options.level !== undefined;
+  const fresh =
+    options.new || options.house !== undefined || options.part !== undefined || options.level !== undefined;
   const open = fresh ? undefined : progress.open;
   const state =
-    open ?? newSession(chooseHouse(practice, options, progress.sessions.length + 1), io.clock(), options.part);
+    open ??
+    newSession(chooseHouse(practice, options, progress.sessions.length + 1), io.clock(), options.part);
   const wording = practiceWording(practice, state.house.sheet);
-  return converse(practiceConversation(shell, progress, state), io, options.plain, (id, values) => wording.text(id, values));
+  return converse(practiceConversation(shell, progress, state), io, options.plain, phraseOf(wording));
 }
 
 async function askQuestions(io: CommandIo, options: PractiseOptions): Promise<TerminalEnd> {
@@ -62,7 +77,7 @@ async function askQuestions(io: CommandIo, options: PractiseOptions): Promise<Te
     await write(io.stdout, `${wording.text('practice.questions.none')}\n`);
     return 'finished';
   }
-  return converse(questionConversation(shell, progress), io, options.plain, (id, values) => wording.text(id, values));
+  return converse(questionConversation(shell, progress), io, options.plain, phraseOf(wording));
 }
 
 async function showProgress(io: CommandIo, options: PractiseOptions): Promise<void> {
@@ -102,20 +117,32 @@ async function exportDebriefs(io: CommandIo, out: string | undefined): Promise<v
   const csv = exportCsv(all);
   if (out === undefined) await write(io.stdout, csv);
   else writeFileSync(out, csv, { mode: 0o600 });
-  await write(io.stderr, `${agreed} of ${all.length} trainees agreed to the export; the others are left out.\n`);
+  await write(
+    io.stderr,
+    `${agreed} of ${all.length} trainees agreed to the export; the others are left out.\n`,
+  );
 }
 
 async function setConsent(io: CommandIo, trainee: string, word: string): Promise<void> {
-  if (word !== 'yes' && word !== 'no') throw new ProgramError(`Say "consent yes" or "consent no", not "${word}".`);
+  if (word !== 'yes' && word !== 'no')
+    throw new ProgramError(`Say "consent yes" or "consent no", not "${word}".`);
   const store = storeOf(io);
   const progress = await progressOf(store, trainee);
   await store.save({ ...progress, consent: word === 'yes', revision: progress.revision + 1 });
-  await write(io.stdout, word === 'yes' ? 'A supervisor may now export the debriefs.\n' : 'The debriefs are not exported any more.\n');
+  await write(
+    io.stdout,
+    word === 'yes'
+      ? 'A supervisor may now export the debriefs.\n'
+      : 'The debriefs are not exported any more.\n',
+  );
 }
 
 async function forget(io: CommandIo, trainee: string): Promise<void> {
   const gone = await storeOf(io).remove(trainee);
-  await write(io.stdout, gone ? `Everything kept of ${trainee} is gone.\n` : `Nothing was kept of ${trainee}.\n`);
+  await write(
+    io.stdout,
+    gone ? `Everything kept of ${trainee} is gone.\n` : `Nothing was kept of ${trainee}.\n`,
+  );
 }
 
 const whose = ['--as <name>', 'whose practice it is, kept apart on this machine', 'me'] as const;

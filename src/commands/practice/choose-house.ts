@@ -26,10 +26,18 @@ function levelOf(name: string | undefined): LevelName {
 function checkPlace(practice: Practice, place: string | undefined): void {
   const { rulebooks } = practice.programme.checklist.flow;
   if (place === undefined || rulebooks.some((one) => one.id === place)) return;
-  throw new ProgramError(`There is no place "${place}". Say one of: ${rulebooks.map((one) => one.id).join(', ')}.`);
+  throw new ProgramError(
+    `There is no place "${place}". Say one of: ${rulebooks.map((one) => one.id).join(', ')}.`,
+  );
 }
 
-function fromFile(practice: Practice, path: string, level: LevelName, seed: number, key: string | undefined): PracticeHouse {
+function fromFile(
+  practice: Practice,
+  path: string,
+  level: LevelName,
+  seed: number,
+  key: string | undefined,
+): PracticeHouse {
   const { checklist } = practice.programme;
   const { name, sheet } = readHouseFile(checklist.index, path);
   const laidOut = layOutPath(checklist.index, sheet);
@@ -48,6 +56,7 @@ export function chooseHouse(practice: Practice, options: HouseOptions, next: num
   const { house, key, place } = options;
   checkPlace(practice, place);
   if (house !== undefined && !/^\d{1,9}$/.test(house)) return fromFile(practice, house, level, next, key);
-  if (key !== undefined) throw new ProgramError('A key goes with a house of your own: add --house house.yaml.');
+  if (key !== undefined)
+    throw new ProgramError('A key goes with a house of your own: add --house house.yaml.');
   return makeHouse(practice.maker, house === undefined ? next : Number(house), level, place);
 }

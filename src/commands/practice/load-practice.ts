@@ -1,11 +1,11 @@
 import { join } from 'node:path';
-import { pathOf } from '../../answers/path.ts';
 import type { AnswerSheet } from '../../answers/answer.ts';
+import { pathOf } from '../../answers/path.ts';
 import { unitsOf } from '../../conversation/units.ts';
 import { readPractice } from '../../files/read-practice.ts';
 import { sayProblem } from '../../flow/problem.ts';
-import { practiceTexts } from '../../practice/practice-texts.ts';
 import { buildPractice, type Practice } from '../../practice/practice.ts';
+import { practiceTexts } from '../../practice/practice-texts.ts';
 import { folders } from '../../settings.ts';
 import { catalogueOf } from '../../wording/catalogue.ts';
 import { createWording, type Wording } from '../../wording/wording.ts';
@@ -17,7 +17,9 @@ export async function loadPractice(): Promise<Practice> {
   const programme = await loadProgramme();
   const read = readPractice(join(folders.flows, 'practice'), folders.root);
   if (read.content) return buildPractice(programme, read.content);
-  throw new ProgramError(`${read.problems.map(sayProblem).join('\n')}\nThe practice files have faults: mend the lines above.`);
+  throw new ProgramError(
+    `${read.problems.map(sayProblem).join('\n')}\nThe practice files have faults: mend the lines above.`,
+  );
 }
 
 /** The wording for a trainee, with the limits of the house's place; practice texts stand beside those of the flow. */

@@ -24,13 +24,27 @@ export interface PracticeShell {
 async function keep(store: ProgressStore, progress: TraineeProgress): Promise<TraineeProgress> {
   const next = { ...progress, revision: progress.revision + 1 };
   if ((await store.save(next)) === 'saved') return next;
-  throw new ProgramError('Another practice of the same trainee was saved in between. Close it, then start again.', 1);
+  throw new ProgramError(
+    'Another practice of the same trainee was saved in between. Close it, then start again.',
+    1,
+  );
 }
 
-const phases = { walking: 'asking', firstPage: 'asking', debriefed: 'finished', emergency: 'emergency', paused: 'paused' } as const;
+const phases = {
+  walking: 'asking',
+  firstPage: 'asking',
+  debriefed: 'finished',
+  emergency: 'emergency',
+  paused: 'paused',
+} as const;
 
 /** A session that ended: its debrief is kept, and what went wrong comes back as questions. */
-function withEnded(practice: Practice, progress: TraineeProgress, state: PracticeState, now: Date): TraineeProgress {
+function withEnded(
+  practice: Practice,
+  progress: TraineeProgress,
+  state: PracticeState,
+  now: Date,
+): TraineeProgress {
   const debrief = makeDebrief(practice, state);
   const ended = { startedAt: state.startedAt, endedAt: now.toISOString(), debrief };
   const { open: _, ...rest } = progress;
@@ -42,7 +56,11 @@ function withEnded(practice: Practice, progress: TraineeProgress, state: Practic
 }
 
 /** A walk at the practice house; every turn is kept before it is shown. */
-export function practiceConversation(shell: PracticeShell, before: TraineeProgress, start: PracticeState): TerminalConversation {
+export function practiceConversation(
+  shell: PracticeShell,
+  before: TraineeProgress,
+  start: PracticeState,
+): TerminalConversation {
   const { practice, store, clock } = shell;
   const wording = practiceWording(practice, start.house.sheet);
   let progress = before;
@@ -51,7 +69,14 @@ export function practiceConversation(shell: PracticeShell, before: TraineeProgre
     const now = clock();
     const { state: next, reply } = practiceTurn(practice, state, message);
     const ended = next.phase === 'debriefed' && state.phase !== 'debriefed';
-    progress = await keep(store, ended ? withEnded(practice, progress, next, now) : next.phase === 'debriefed' ? progress : { ...progress, open: next });
+    progress = await keep(
+      store,
+      ended
+        ? withEnded(practice, progress, next, now)
+        : next.phase === 'debriefed'
+          ? progress
+          : { ...progress, open: next },
+    );
     state = next;
     const due = ended ? dueCards(progress.cards, now).length : 0;
     const shown: Shown = {
@@ -92,7 +117,10 @@ export function questionConversation(shell: PracticeShell, before: TraineeProgre
       stop: undefined,
       visited: new Set(),
       revision: progress.revision,
-      prompt: round.phase === 'asking' ? { say: 'practice.prompt.answer', hint: 'practice.hint.answer' } : undefined,
+      prompt:
+        round.phase === 'asking'
+          ? { say: 'practice.prompt.answer', hint: 'practice.hint.answer' }
+          : undefined,
     });
   };
   return { hello: () => turn({ kind: 'hello' }), send: turn };

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
-import { readAnswers } from '../../files/read-answers.ts';
-import { readYaml } from '../../files/read-yaml.ts';
 import type { AnswerSheet } from '../../answers/answer.ts';
 import type { FlowIndex } from '../../answers/flow-index.ts';
+import { readAnswers } from '../../files/read-answers.ts';
+import { readYaml } from '../../files/read-yaml.ts';
 import { didYouMean } from '../../flow/did-you-mean.ts';
 import { sayProblem } from '../../flow/problem.ts';
 import { ProgramError } from '../program-error.ts';
@@ -18,10 +18,15 @@ function readText(path: string): string {
 }
 
 /** The answers of a house from a file; faults are named with file, line and column. */
-export function readHouseFile(index: FlowIndex, path: string): { readonly name: string; readonly sheet: AnswerSheet } {
+export function readHouseFile(
+  index: FlowIndex,
+  path: string,
+): { readonly name: string; readonly sheet: AnswerSheet } {
   const read = readAnswers(index, path, readText(path));
   if (read.problems.length > 0)
-    throw new ProgramError(`${read.problems.map(sayProblem).join('\n')}\nMend the answer file and try again.`);
+    throw new ProgramError(
+      `${read.problems.map(sayProblem).join('\n')}\nMend the answer file and try again.`,
+    );
   return { name: basename(path).replace(/\.(?:ya?ml|json)$/, ''), sheet: read.sheet };
 }
 
@@ -36,6 +41,8 @@ export function readKeyFile(path: string, known: ReadonlySet<string>): string[] 
   const ids = list.map(String);
   const wrong = ids.filter((id) => !known.has(id));
   if (wrong.length === 0) return ids;
-  const lines = wrong.map((id) => `${path}: there is no finding "${id}" at this house. ${didYouMean(id, known) ?? ''}`.trim());
+  const lines = wrong.map((id) =>
+    `${path}: there is no finding "${id}" at this house. ${didYouMean(id, known) ?? ''}`.trim(),
+  );
   throw new ProgramError(lines.join('\n'));
 }

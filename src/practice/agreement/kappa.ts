@@ -7,7 +7,7 @@ export type Kappa =
       readonly kind: 'kappa';
       readonly kappa: number;
       readonly pairs: number;
-      /** Large-sample interval of 95 %; missing where the two never differ, since its width is then nothing. */
+      /** Large-sample interval of 95 %; missing where the two never differ, or one says the same of every pair: its width is then nothing. */
       readonly interval: { readonly low: number; readonly high: number } | undefined;
     }
   /** No pair was looked at by both. */
@@ -56,7 +56,7 @@ export function kappaOf(table: AgreementTable): Kappa {
   const kappa = (agreed - chance) / (1 - chance);
   const width = z * Math.sqrt(varianceOf(parts, kappa, chance, total));
   const interval =
-    1 - agreed < 1e-12 ? undefined : { low: Math.max(-1, kappa - width), high: Math.min(1, kappa + width) };
+    width < 1e-6 ? undefined : { low: Math.max(-1, kappa - width), high: Math.min(1, kappa + width) };
   return { kind: 'kappa', kappa, pairs: total, interval };
 }
 

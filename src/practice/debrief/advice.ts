@@ -44,8 +44,9 @@ function cheaperBefore(
   );
 }
 
-/** Jobs among the first three of the list, as shown, that were never advised. */
+/** Jobs among the first three of the list, as shown, that were never advised; none where one part is practised alone. */
 function unsaidJobs(practice: Practice, state: PracticeState, advised: readonly Advised[]): string[] {
+  if (state.part !== undefined) return [];
   const { groups } = knownHouse(practice, state).assessment;
   const said = new Set(advised.map((event) => event.action));
   return groups

@@ -140,5 +140,8 @@ export function nextThings(practice: Practice, state: PracticeState, judged: Jud
     (one, position) => all.findIndex((other) => other.kind === one.kind) === position,
   );
   const others = all.filter((one) => !firstOfKind.includes(one));
-  return [...firstOfKind, ...others].slice(0, most);
+  const ordered = [...firstOfKind, ...others];
+  return ordered
+    .filter((one, position) => ordered.findIndex((other) => other.about === one.about) === position)
+    .slice(0, most);
 }

@@ -12,7 +12,8 @@ import { nextParts } from './say-next.ts';
 const heading = (id: string) => say(`practice.debrief.${id}`, undefined, 'heading');
 const title = (stop: string): Value => ({ text: `stop/${stop}/title` });
 
-function orderParts({ order }: Debrief): Part[] {
+function orderParts({ order, part }: Debrief): Part[] {
+  if (part !== undefined) return [];
   const kept = order.passedOver.length === 0 && order.neverVisited.length === 0;
   const passed = order.passedOver.map(({ stop, at, madeUp }) =>
     say(madeUp ? 'practice.debrief.passed-over' : 'practice.debrief.left-out-for', {

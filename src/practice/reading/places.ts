@@ -20,14 +20,21 @@ function numberOf(token: Token | undefined): number | undefined {
   return place >= 0 ? place + 1 : undefined;
 }
 
+const otherNames: Readonly<Record<string, readonly string[]>> = { outbuildings: ['shed', 'playhouse', 'garage'] };
+const named = new WeakMap<object, ReadonlySet<string>>();
+
+function namesOf(group: Flow['groups'][number]): ReadonlySet<string> {
+  const before = named.get(group);
+  if (before) return before;
+  const made = new Set([group.one, group.many, ...(otherNames[group.id] ?? [])].flatMap(stemsOf));
+  named.set(group, made);
+  return made;
+}
+
 /** Finds a member of a group by the group's own names, other names for it, and a number before or after. */
-export function findNamedMember(
-  groups: Flow['groups'],
-  tokens: readonly Token[],
-  also: Readonly<Record<string, readonly string[]>> = { outbuildings: ['shed', 'playhouse', 'garage'] },
-): NamedMember | undefined {
+export function findNamedMember(groups: Flow['groups'], tokens: readonly Token[]): NamedMember | undefined {
   for (const group of groups) {
-    const names = new Set([group.one, group.many, ...(also[group.id] ?? [])].flatMap(stemsOf));
+    const names = namesOf(group);
     for (const [at, token] of tokens.entries()) {
       if (new RegExp(`^${group.keyLetter}\\d+$`).test(token.text))
         return { group: group.id, number: Number(token.text.slice(1)) };

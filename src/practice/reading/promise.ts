@@ -15,6 +15,17 @@ function findsPhrase(words: readonly string[], phrase: readonly string[]): numbe
   return undefined;
 }
 
+const stemmed = new WeakMap<readonly string[], readonly (readonly string[])[]>();
+
+/** The phrases in stems, taken apart once for each list. */
+function inStems(phrases: readonly string[]): readonly (readonly string[])[] {
+  const before = stemmed.get(phrases);
+  if (before) return before;
+  const made = phrases.map(stemsOf);
+  stemmed.set(phrases, made);
+  return made;
+}
+
 /** How many words before a phrase a denial reaches. */
 const reach = 6;
 
@@ -25,9 +36,10 @@ export function findPhrase(
   denies: readonly string[],
 ): string | undefined {
   const words = tokens.filter((token) => token.kind !== 'mark').map((token) => token.stem);
-  const stemmedDenials = new Set(denies.flatMap(stemsOf));
-  return phrases.find((phrase) => {
-    const stems = stemsOf(phrase);
+  const stemmedDenials = new Set(inStems(denies).flat());
+  const all = inStems(phrases);
+  return phrases.find((_, position) => {
+    const stems = all[position] ?? [];
     const at = findsPhrase(words, stems);
     if (at === undefined) return false;
     const before = words.slice(Math.max(0, at - reach), at);
