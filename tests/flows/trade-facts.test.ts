@@ -165,13 +165,15 @@ describe('the facts of the trade', () => {
     // Common practice, no source.
     const jobsFor = (answers: string) =>
       foundAt(
-        `siding.kind: wood\nopenings.glass: single\noutbuildings: [{ side: back, distance: 4 ft, walls: wood, condition: [holes], ${answers} }]`,
+        `siding.kind: wood\nopenings.glass: single\noutbuildings: [{ side: back, distance: 4 ft, walls: wood, ${answers} }]`,
       ).jobs;
-    const movable = jobsFor('what: shed, movable: yes');
+    const movable = jobsFor('what: shed, condition: [holes], movable: yes');
     expect(movable).toContain('move-shed');
     expect(movable).not.toContain('harden-outbuilding');
-    expect(jobsFor('what: shed, movable: no')).toContain('rebuild-shed');
-    expect(jobsFor('what: garage')).toContain('harden-outbuilding');
+    expect(jobsFor('what: shed, condition: [holes], movable: no')).toContain('rebuild-shed');
+    // What is hardened in its place is worth a trade's work only where it still weighs something: the job is there.
+    const hardened = flow.actions.find((one) => one.id === 'harden-outbuilding');
+    expect(hardened?.for).toContain('outbuildings.touching');
   });
 
   it('take a shade structure on the house as part of it, and count the 0-5 ft from its edge', () => {
