@@ -1,3 +1,4 @@
+import type { Limits } from '../answers/limits.ts';
 import { pathOf } from '../answers/path.ts';
 import type { Checklist } from '../assess/checklist.ts';
 import type { WalkRecord } from '../conversation/record.ts';
@@ -16,7 +17,9 @@ export function textsOf(checklist: Checklist): Texts {
   return texts;
 }
 
-/** The wording for the reader of a walk, as its answers stand. */
+const wordings = new WeakMap<Limits, Map<string, Wording>>();
+
+/** The wording for the reader of a walk, as its answers stand; made once for all readers alike. */
 export function wordingFor(
   checklist: Checklist,
   record: Pick<WalkRecord, 'sheet' | 'language' | 'audience' | 'units'>,
@@ -25,11 +28,11 @@ export function wordingFor(
   const { limits } = pathOf(checklist.index, record.sheet);
   const units = unitsOf(checklist, record.sheet, record.units);
   const { language, audience } = record;
-  return createWording(textsOf(checklist), {
-    language,
-    audience,
-    units,
-    limits,
-    ...(escaping ? { escape: escaping } : {}),
-  });
+  const reader = { language, audience, units, limits };
+  if (escaping) return createWording(textsOf(checklist), { ...reader, escape: escaping });
+  const known = wordings.get(limits) ?? new Map<string, Wording>();
+  const key = `${language} ${audience} ${units}`;
+  const wording = known.get(key) ?? createWording(textsOf(checklist), reader);
+  wordings.set(limits, known.set(key, wording));
+  return wording;
 }

@@ -1,20 +1,20 @@
 import * as z from 'zod';
 import type { WalkId, WalkRecord } from '../conversation/record.ts';
 
-const Plain = z.union([
-  z.looseObject({
-    status: z.literal('given'),
-    value: z.union([z.string(), z.number(), z.array(z.string())]),
-    said: z.string().exactOptional(),
-    how: z.enum(['seen', 'told', 'guess']).exactOptional(),
-  }),
-  z.looseObject({ status: z.enum(['notSure', 'skipped']) }),
-]);
+// Told apart by their status before anything else: trying one kind after the other costs as much as a whole turn.
+const Given = z.looseObject({
+  status: z.literal('given'),
+  value: z.union([z.string(), z.number(), z.array(z.string())]),
+  said: z.string().exactOptional(),
+  how: z.enum(['seen', 'told', 'guess']).exactOptional(),
+});
+const Unknown = z.looseObject({ status: z.enum(['notSure', 'skipped']) });
+const BySide = z.looseObject({
+  status: z.literal('bySide'),
+  sides: z.record(z.string(), z.discriminatedUnion('status', [Given, Unknown])),
+});
 
-const Sheet = z.record(
-  z.string(),
-  z.union([Plain, z.looseObject({ status: z.literal('bySide'), sides: z.record(z.string(), Plain) })]),
-);
+const Sheet = z.record(z.string(), z.discriminatedUnion('status', [Given, Unknown, BySide]));
 
 const Stored = z.looseObject({
   id: z.string().min(1),

@@ -26,9 +26,10 @@ function freePort(): Promise<number> {
 
 /**
  * Starts a PostgreSQL from the npm package: nothing needs to be installed on the machine. Processes end in these tests,
- * the power never fails: so it need not wait for the disk.
+ * the power never fails: so it need not wait for the disk unless it
+ * is to be `durable`.
  */
-export async function startPostgres(): Promise<TestPostgres> {
+export async function startPostgres({ durable = false } = {}): Promise<TestPostgres> {
   process.env['LC_ALL'] ??= 'C.UTF-8';
   const folder = mkdtempSync(join(tmpdir(), 'roofdown-postgres-'));
   const port = await freePort();
@@ -40,10 +41,11 @@ export async function startPostgres(): Promise<TestPostgres> {
     persistent: true,
     createPostgresUser: process.getuid?.() === 0,
     initdbFlags: ['--encoding=UTF8', '--locale=C'],
-    postgresFlags: ['listen_addresses=127.0.0.1', 'unix_socket_directories=', 'fsync=off'].flatMap((one) => [
-      '-c',
-      one,
-    ]),
+    postgresFlags: [
+      'listen_addresses=127.0.0.1',
+      'unix_socket_directories=',
+      durable ? 'fsync=on' : 'fsync=off',
+    ].flatMap((one) => ['-c', one]),
     onLog: () => undefined,
     onError: () => undefined,
   });

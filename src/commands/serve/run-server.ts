@@ -1,6 +1,8 @@
+import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { createAdaptorServer, type ServerType } from '@hono/node-server';
+import { getRequestListener } from '@hono/node-server';
 import { pino } from 'pino';
+import type { ServerStore } from '../../conversation/ports.ts';
 import type { Programme } from '../../conversation/programme.ts';
 import { describeError } from '../../webhook/answer-message.ts';
 import { createWebhook, type Webhook } from '../../webhook/create-webhook.ts';
@@ -8,6 +10,7 @@ import { deliverDue } from '../../webhook/deliver/deliver-due.ts';
 import type { LogLine, Site } from '../../webhook/site.ts';
 import type { CommandIo } from '../io.ts';
 import { loadProgramme } from '../load-programme.ts';
+import { ProgramError } from '../program-error.ts';
 import { buildSite } from './build-site.ts';
 import { openServerStore } from './open-server-store.ts';
 import { readServeSettings, type ServeSettings } from './read-settings.ts';
@@ -56,27 +59,33 @@ function startRounds(site: Site, settings: ServeSettings, webhook: Webhook) {
   return [sweep, runRegularly(1000, async () => void (await deliverDue(site, to, webhook.metrics)), failed)];
 }
 
-function listen(server: ServerType, settings: ServeSettings): Promise<AddressInfo> {
+/** Listens, or says plainly why that address cannot be had. */
+function listen(server: Server, settings: ServeSettings): Promise<AddressInfo> {
+  const { ROOFDOWN_HOST: host, ROOFDOWN_PORT: port } = settings;
   return new Promise((resolve, reject) => {
-    server.once('error', reject);
-    server.listen(settings.ROOFDOWN_PORT, settings.ROOFDOWN_HOST, () =>
-      resolve(server.address() as AddressInfo),
-    );
+    server.once('error', (error: NodeJS.ErrnoException) => {
+      const why =
+        error.code === 'EADDRINUSE' ? 'another program listens there' : (error.code ?? error.message);
+      const what = `Cannot listen on ${host}:${port} (${why}). Set ROOFDOWN_HOST and ROOFDOWN_PORT.`;
+      reject(new ProgramError(what, 1));
+    });
+    server.listen(port, host, () => resolve(server.address() as AddressInfo));
   });
 }
 
+/** How often connections that have nothing to do any more are closed while the server ends. */
+const closeIdleMilliseconds = 50;
+
 /** Takes no new connection, lets turns in flight end, and closes what is left when the time is over. */
-function drain(server: ServerType, seconds: number): Promise<void> {
+function drain(server: Server, seconds: number): Promise<void> {
   return new Promise((resolve) => {
-    const end = setTimeout(
-      () => 'closeAllConnections' in server && server.closeAllConnections(),
-      seconds * 1000,
-    );
+    const end = setTimeout(() => server.closeAllConnections(), seconds * 1000);
+    const idle = setInterval(() => server.closeIdleConnections(), closeIdleMilliseconds);
     server.close(() => {
       clearTimeout(end);
+      clearInterval(idle);
       resolve();
     });
-    if ('closeIdleConnections' in server) server.closeIdleConnections();
   });
 }
 
@@ -85,6 +94,15 @@ export interface RunningServer {
   readonly address: AddressInfo;
   /** Finishes turns in flight, then closes the store. */
   readonly stop: () => Promise<void>;
+}
+
+/** A server for the webhook that waits for no slow sender for long. */
+function serverOf(webhook: Webhook): Server {
+  const listener = getRequestListener((request, env) => {
+    const remoteAddress = 'incoming' in env ? env.incoming.socket?.remoteAddress : undefined;
+    return webhook.fetch(request, remoteAddress === undefined ? {} : { remoteAddress });
+  });
+  return createServer({ headersTimeout: 10_000, requestTimeout: 30_000 }, listener);
 }
 
 /** Starts the server of these settings. Rejects with a ProgramError when they cannot be used. */
@@ -96,15 +114,27 @@ export async function startServer(
   const programme = await load();
   const log = createLog(settings.ROOFDOWN_LOG_LEVEL, io);
   const store = await openServerStore(settings, io, programme.checklist);
+  try {
+    return await runOn(store, { settings, programme, log, clock: io.clock });
+  } catch (error) {
+    await store.close();
+    throw error;
+  }
+}
+
+interface ServerParts {
+  readonly settings: ServeSettings;
+  readonly programme: Programme;
+  readonly log: (line: LogLine) => void;
+  readonly clock: () => Date;
+}
+
+async function runOn(store: ServerStore, { settings, ...parts }: ServerParts): Promise<RunningServer> {
+  const { log } = parts;
   let ready = true;
-  const site = buildSite(settings, { programme, store, clock: io.clock, log, ready: () => ready });
+  const site = buildSite(settings, { ...parts, store, ready: () => ready });
   const webhook = createWebhook(site);
-  const server = createAdaptorServer({
-    fetch: (request, env) => {
-      const remoteAddress = 'incoming' in env ? env.incoming.socket?.remoteAddress : undefined;
-      return webhook.fetch(request, remoteAddress === undefined ? {} : { remoteAddress });
-    },
-  });
+  const server = serverOf(webhook);
   const address = await listen(server, settings);
   const rounds = startRounds(site, settings, webhook);
   const kind = settings.ROOFDOWN_DATABASE_URL === undefined ? 'sqlite' : 'postgres';

@@ -1,9 +1,11 @@
 import type { PoolClient } from 'pg';
 import type { TurnToKeep } from '../../conversation/ports.ts';
-import { writeStoredRecord } from '../stored-record.ts';
 import { writeStoredReply } from '../stored-reply.ts';
 import { type LabelOf, summarise } from '../summary.ts';
 import { Undo } from './transaction.ts';
+
+/** A turn with its record as text. */
+export type TurnWithData = TurnToKeep & { readonly data: string };
 
 type Kept = 'saved' | 'conflict' | 'seen';
 
@@ -36,10 +38,13 @@ const insertDelivery = {
 /** Text columns hold no zero character; it is in no label that a person means. */
 const withoutZero = (text: string | undefined) => text?.replaceAll('\0', '') ?? null;
 
-async function writeWalk(client: PoolClient, { record, expected, erase }: TurnToKeep, labelOf: LabelOf) {
+async function writeWalk(
+  client: PoolClient,
+  { record, expected, erase, data }: TurnWithData,
+  labelOf: LabelOf,
+) {
   if (erase && expected !== 'new') return client.query({ ...eraseWalk, values: [record.id, expected] });
   const { id, startedAt, updatedAt, phase, answered, label } = summarise(record, labelOf);
-  const data = writeStoredRecord(record);
   const values = [id, record.revision, startedAt, updatedAt, phase, answered, withoutZero(label), data];
   return expected === 'new'
     ? client.query({ ...insertWalk, values })
@@ -56,7 +61,7 @@ export async function removeBelongings(client: PoolClient, id: string): Promise<
  * Keeps a turn, inside a transaction: the message first, since a second server with the same message waits there,
  * then the walk over the revision that was loaded. Throws Undo with what came between.
  */
-export async function keepTurn(client: PoolClient, turn: TurnToKeep, labelOf: LabelOf): Promise<Kept> {
+export async function keepTurn(client: PoolClient, turn: TurnWithData, labelOf: LabelOf): Promise<Kept> {
   const { record, message, announce, erase } = turn;
   if (erase) await removeBelongings(client, record.id);
   if (message) {

@@ -1,12 +1,13 @@
 import { Pool } from 'pg';
 import { z } from 'zod';
-import type { ServerStore, TurnToKeep, WalkSummary } from '../../conversation/ports.ts';
+import type { ServerStore, WalkSummary } from '../../conversation/ports.ts';
 import type { WalkId, WalkRecord } from '../../conversation/record.ts';
+import { createRecordMemory, type RecordMemory } from '../record-memory.ts';
 import { StorageError } from '../storage-error.ts';
-import { readStoredRecord } from '../stored-record.ts';
+import { writeStoredRecord } from '../stored-record.ts';
 import { readStoredReply } from '../stored-reply.ts';
 import type { LabelOf } from '../summary.ts';
-import { keepTurn, removeBelongings } from './keep-turn.ts';
+import { keepTurn, removeBelongings, type TurnWithData } from './keep-turn.ts';
 import { migratePostgres } from './migrate.ts';
 import { postgresMigrations } from './migrations.ts';
 import { postgresDeliveries } from './postgres-deliveries.ts';
@@ -50,7 +51,7 @@ function openPool({ url, connections = 10 }: PostgresStoreOptions): Pool {
 
 async function commitTurn(
   pool: Pool,
-  turn: TurnToKeep,
+  turn: TurnWithData,
   labelOf: LabelOf,
 ): Promise<'saved' | 'conflict' | 'seen'> {
   try {
@@ -62,11 +63,11 @@ async function commitTurn(
   }
 }
 
-async function loadWalk(pool: Pool, id: WalkId): Promise<WalkRecord | undefined> {
+async function loadWalk(pool: Pool, memory: RecordMemory, id: WalkId): Promise<WalkRecord | undefined> {
   const query = { name: 'load-walk', text: 'SELECT data FROM walks WHERE id = $1', values: [id] };
   const { rows } = await pool.query<{ data: string }>(query);
   if (!rows[0]) return undefined;
-  const read = readStoredRecord(rows[0].data, id);
+  const read = memory.read(rows[0].data, id);
   if (read.kind === 'read') return read.value;
   throw new StorageError(
     'unreadableWalk',
@@ -135,18 +136,29 @@ export async function createPostgresStore(options: PostgresStoreOptions): Promis
     throw error;
   }
   const columns = 'id, started_at, updated_at, phase, answered, label';
+  const memory = createRecordMemory();
   let closed = false;
   return {
-    load: (id) => safely(() => loadWalk(pool, id)),
+    load: (id) => safely(() => loadWalk(pool, memory, id)),
     replyTo: (channel, messageId) => safely(() => loadReply(pool, channel, messageId)),
-    commit: (turn) => safely(() => commitTurn(pool, turn, labelOf)),
+    commit: (turn) =>
+      safely(async () => {
+        const data = writeStoredRecord(turn.record);
+        const kept = await commitTurn(pool, { ...turn, data }, labelOf);
+        if (kept === 'saved' && turn.erase) memory.forget(turn.record.id);
+        else if (kept === 'saved') memory.remember(data, turn.record);
+        return kept;
+      }),
     list: () =>
       safely(async () => {
         // The order of bytes, as in the other stores, whatever the database sorts by.
         const order = 'ORDER BY updated_at DESC, id COLLATE "C" ASC';
         return (await pool.query(`SELECT ${columns} FROM walks ${order}`)).rows.map(toSummary);
       }),
-    remove: (id) => safely(() => removeWalk(pool, id)),
+    remove: (id) => {
+      memory.forget(id);
+      return safely(() => removeWalk(pool, id));
+    },
     deliveries: postgresDeliveries(pool),
     sweep: (limits) => safely(() => sweepOld(pool, limits)),
     ping: () => safely(async () => void (await pool.query('SELECT 1'))),

@@ -22,9 +22,13 @@ const Stored = z.looseObject({
   version: z.literal(1),
   trainee: z.string().min(1),
   consent: z.boolean(),
-  sessions: z.array(z.looseObject({ startedAt: z.string(), endedAt: z.string(), debrief: z.looseObject({}) })),
+  sessions: z.array(
+    z.looseObject({ startedAt: z.string(), endedAt: z.string(), debrief: z.looseObject({}) }),
+  ),
   cards: z.record(z.string(), z.looseObject({ due: z.iso.datetime() })),
-  open: z.looseObject({ phase: z.string(), events: z.array(z.looseObject({ kind: z.string() })) }).exactOptional(),
+  open: z
+    .looseObject({ phase: z.string(), events: z.array(z.looseObject({ kind: z.string() })) })
+    .exactOptional(),
   revision: z.number().int().min(0),
 });
 
@@ -42,7 +46,11 @@ function fileName(trainee: string): string {
 function readProgress(path: string): TraineeProgress {
   const data = parseJson(readFileSync(path, 'utf8'));
   const fault = (reason: string) =>
-    new StorageError('unreadableWalk', path, `The practice file ${path} cannot be read (${reason}). Move it away to begin afresh.`);
+    new StorageError(
+      'unreadableWalk',
+      path,
+      `The practice file ${path} cannot be read (${reason}). Move it away to begin afresh.`,
+    );
   if (data.kind === 'unreadable') throw fault(data.reason);
   const checked = Stored.safeParse(data.value);
   if (!checked.success) throw fault(describeIssues(checked.error));
@@ -75,8 +83,7 @@ function writeWhole(folder: string, path: string, text: string): void {
 /** Progress of trainees as one JSON file each in a folder of its own. */
 export function createProgressStore(folder: string): ProgressStore {
   const pathOf = (trainee: string) => join(folder, fileName(trainee));
-  const load = (trainee: string) =>
-    existsSync(pathOf(trainee)) ? readProgress(pathOf(trainee)) : undefined;
+  const load = (trainee: string) => (existsSync(pathOf(trainee)) ? readProgress(pathOf(trainee)) : undefined);
   return {
     load: async (trainee) => load(trainee),
     save: async (progress) => {

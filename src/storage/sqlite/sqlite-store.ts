@@ -1,8 +1,9 @@
 import type Database from 'libsql';
 import type { DeliveryStore, ServerStore, TurnToKeep, WalkSummary } from '../../conversation/ports.ts';
 import type { WalkId, WalkRecord } from '../../conversation/record.ts';
+import { createRecordMemory, type RecordMemory } from '../record-memory.ts';
 import { StorageError } from '../storage-error.ts';
-import { readStoredRecord, writeStoredRecord } from '../stored-record.ts';
+import { writeStoredRecord } from '../stored-record.ts';
 import { readStoredReply, writeStoredReply } from '../stored-reply.ts';
 import { type LabelOf, summarise } from '../summary.ts';
 import { type DeliveryStatements, prepareDeliveryStatements } from './delivery-statements.ts';
@@ -27,20 +28,27 @@ export function createSqliteStore(options: SqliteStoreOptions): ServerStore {
   const { statements, outbox } = prepareOrClose(db, options.file);
   const group = createGroupCommit(db);
   const labelOf = options.labelOf ?? (() => undefined);
+  const memory = createRecordMemory();
   let closed = false;
+  const forget = (id: WalkId) => {
+    memory.forget(id);
+    forgetLog(db);
+  };
 
   return {
-    load: async (id) => loadWalk(statements, options.file, id),
+    load: async (id) => loadWalk(statements, options.file, memory, id),
     replyTo: async (channel, messageId) => loadReply(statements, options.file, channel, messageId),
     commit: async (turn) => {
-      const kept = await group.run(() => keepTurn(statements, outbox, turn, labelOf));
-      if (turn.erase && kept === 'saved') forgetLog(db);
+      const data = writeStoredRecord(turn.record);
+      const kept = await group.run(() => keepTurn(statements, outbox, { ...turn, data }, labelOf));
+      if (kept === 'saved') memory.remember(data, turn.record);
+      if (turn.erase && kept === 'saved') forget(turn.record.id);
       return kept;
     },
     list: async () => statements.list().map(toSummary),
     remove: async (id) => {
       const removed = await group.run(() => removeWalk(statements, outbox, id));
-      if (removed) forgetLog(db);
+      if (removed) forget(id);
       return removed;
     },
     deliveries: deliveriesOf(outbox, group),
@@ -69,10 +77,15 @@ function prepareOrClose(db: Database.Database, file: string) {
   }
 }
 
-function loadWalk(statements: Statements, file: string, id: WalkId): WalkRecord | undefined {
+function loadWalk(
+  statements: Statements,
+  file: string,
+  memory: RecordMemory,
+  id: WalkId,
+): WalkRecord | undefined {
   const data = statements.walkData(id);
   if (data === undefined) return undefined;
-  const read = readStoredRecord(data, id);
+  const read = memory.read(data, id);
   if (read.kind === 'read') return read.value;
   throw new StorageError(
     'unreadableWalk',
@@ -97,7 +110,7 @@ function loadReply(statements: Statements, file: string, channel: string, messag
 function keepTurn(
   statements: Statements,
   outbox: DeliveryStatements,
-  turn: TurnToKeep,
+  turn: TurnToKeep & { readonly data: string },
   labelOf: LabelOf,
 ): 'saved' | 'conflict' | 'seen' {
   const { record, message, announce } = turn;
@@ -105,7 +118,7 @@ function keepTurn(
   const row = {
     summary: summarise(record, labelOf),
     revision: record.revision,
-    data: writeStoredRecord(record),
+    data: turn.data,
   };
   const changed = turn.expected === 'new' ? statements.insert(row) : statements.update(row, turn.expected);
   if (changed === 0) return 'conflict';
