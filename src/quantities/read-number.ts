@@ -45,7 +45,7 @@ export function readNumber(text: string, options: ReadNumberOptions): ReadNumber
 }
 
 const DECADE =
-  /^(?:(?:the|in|early|mid|late|built|sometime|about|around)[\s-]+)*(?:the\s+)?(?:'|’)?((?:1[6-9]|20)?\d0)(?:'|’)?s$/i;
+  /^(?:(?:the|in|early|mid|middle|late|built|sometime|about|around|from|i|we|think|guess|believe|it|its|it's|it’s|was|is|a|an|of|back)[\s-]+)*(?:'|’)?((?:1[6-9]|20)?\d0)(?:'|’)?s(?:[\s-]+(?:house|home|ranch|rancher|bungalow|place|build|built|i|we|think|guess))*$/i;
 
 function decadeStart(text: string): number | undefined {
   const digits = DECADE.exec(text.trim())?.[1];
