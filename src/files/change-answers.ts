@@ -48,5 +48,7 @@ export function changeAnswers(
   }
   if (problems.length > 0) return { sheet, problems, warnings: [] };
   const changed = readAnswers(checklist.index, '--set', JSON.stringify(root, null, 1), units);
-  return { sheet: changed.sheet, problems: changed.problems, warnings: changed.warnings };
+  // There is no file with lines: what is wrong is found by its question.
+  const unplaced = (list: readonly FlowProblem[]) => list.map((one) => ({ ...one, line: 1, column: 1 }));
+  return { sheet: changed.sheet, problems: unplaced(changed.problems), warnings: unplaced(changed.warnings) };
 }
