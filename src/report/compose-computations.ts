@@ -14,7 +14,7 @@ function fromText({ words }: Page, one: Computation): string {
     ...one.assumptions.map(({ what, said, status }) => ({ what, said, from: `known.${status}` })),
   ];
   const items = named.map(({ from, ...value }) => words(`computed.input.${from}`, value));
-  return items.length > 0 ? words('computed.from', { inputs: [...new Set(items)].join('; ') }) : '';
+  return items.length > 0 ? words('computed.basis', { inputs: [...new Set(items)].join('; ') }) : '';
 }
 
 function knownText({ report, words }: Page, { sources, status }: Computation): string {
