@@ -1,7 +1,7 @@
 import type { Register } from './register.ts';
 
 /** `compare`: two states of a house side by side. */
-export const registerCompare: Register = (program, io) => {
+export const registerCompare: Register = (program, io, outcome) => {
   program
     .command('compare')
     .description('before and after: ways in closed, opened and unchanged')
@@ -17,6 +17,6 @@ export const registerCompare: Register = (program, io) => {
     )
     .action(async (first: string | undefined, second: string | undefined, options: { format: string }) => {
       const { runCompare } = await import('./planning/run-compare.ts');
-      await runCompare(io, [first, second], options);
+      outcome.exitCode = await runCompare(io, [first, second], options);
     });
 };

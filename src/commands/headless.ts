@@ -17,7 +17,8 @@ import { readFormat } from './read-format.ts';
 import { type ReaderOptions, readerOf } from './reader-options.ts';
 import { wordingFor } from './wording-for.ts';
 
-const toldToLeave = 3;
+/** The exit code after an order to leave. */
+export const toldToLeave = 3;
 
 /** The text of an answer file; `-` is standard input. */
 export async function readAnswerText(io: CommandIo, path: string): Promise<string> {
@@ -32,6 +33,19 @@ export async function readAnswerText(io: CommandIo, path: string): Promise<strin
       `The answer file cannot be read: ${reason}. Give the path of a YAML or JSON file.`,
     );
   }
+}
+
+/** The answers say that there is danger now: nothing but the order to leave is said, with exit code 3. */
+export async function toldToLeaveFirst(
+  io: CommandIo,
+  programme: Programme,
+  record: WalkRecord,
+): Promise<boolean> {
+  if (!saysDanger(programme, record)) return false;
+  const parts = leaveParts(programme, record).slice(0, 2);
+  const worded = wordReply({ parts }, wordingFor(programme.checklist, record));
+  await write(io.stdout, `${worded.blocks.flatMap((block) => block.lines).join('\n')}\n`);
+  return true;
 }
 
 function saysDanger(programme: Programme, record: WalkRecord): boolean {
@@ -71,12 +85,7 @@ export async function runHeadless(
   const programme = await loadProgramme();
   const checklist = withOwnPrices(programme.checklist, options);
   const record = await walkFromFile(io, programme, options.answers, options);
-  if (saysDanger(programme, record)) {
-    const parts = leaveParts(programme, record).slice(0, 2);
-    const worded = wordReply({ parts }, wordingFor(programme.checklist, record));
-    await write(io.stdout, `${worded.blocks.flatMap((block) => block.lines).join('\n')}\n`);
-    return toldToLeave;
-  }
+  if (await toldToLeaveFirst(io, programme, record)) return toldToLeave;
   const report = makeReport(checklist, { ...record, id: null }, io.clock(), format, {
     width: io.stdout.columns ?? 80,
     limits,

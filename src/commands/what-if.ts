@@ -12,7 +12,7 @@ const several = (value: string, before: string[]): string[] => [
 const oneMore = (value: string, before: string[]): string[] => [...before, value];
 
 /** `what-if`: the list with jobs supposed done or answers supposed other; the walk itself is not touched. */
-export const registerWhatIf: Register = (program, io) => {
+export const registerWhatIf: Register = (program, io, outcome) => {
   program
     .command('what-if')
     .description('suppose that jobs are done or answers are others, and see the list move; changes no walk')
@@ -36,6 +36,6 @@ export const registerWhatIf: Register = (program, io) => {
     )
     .action(async (house: string | undefined, options: WhatIfOptions) => {
       const { runWhatIf } = await import('./planning/run-what-if.ts');
-      await runWhatIf(io, house, options);
+      outcome.exitCode = await runWhatIf(io, house, options);
     });
 };

@@ -96,6 +96,21 @@ describe('what-if', () => {
   });
 });
 
+describe('an answer file that speaks of danger', () => {
+  it.each(['what-if', 'compare'])('gets nothing but the order to leave from %s', async (command) => {
+    const file = join(mkdtempSync(join(tmpdir(), 'roofdown-')), 'house.yaml');
+    writeFileSync(file, 'about.danger: yes\nopenings.glass: single\n');
+    const run = await runCommand([
+      command,
+      file,
+      ...(command === 'what-if' ? ['--set', 'openings.glass=dual'] : []),
+    ]);
+    expect(run.code).toBe(3);
+    expect(run.out.toLowerCase()).toContain('leave');
+    expect(run.out).not.toContain('ways in');
+  });
+});
+
 describe('done and compare', () => {
   it('keeps what was done with its day, goes on from there, and shows before and after', async () => {
     const data = await withWalk();

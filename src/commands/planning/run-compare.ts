@@ -1,4 +1,5 @@
 import type { WalkRecord } from '../../conversation/record.ts';
+import { toldToLeave, toldToLeaveFirst } from '../headless.ts';
 import { type CommandIo, write } from '../io.ts';
 import { loadProgramme } from '../load-programme.ts';
 import { readFormat } from '../read-format.ts';
@@ -20,11 +21,14 @@ export async function runCompare(
   io: CommandIo,
   [first, second]: readonly [string | undefined, string | undefined],
   options: { readonly format: string },
-): Promise<void> {
+): Promise<number> {
   const format = readFormat(options.format);
   const programme = await loadProgramme();
   const one = await loadHouse(io, programme, first);
   const other = second === undefined ? one : await loadHouse(io, programme, second);
+  for (const record of [one, other]) {
+    if (await toldToLeaveFirst(io, programme, record)) return toldToLeave;
+  }
   const text = tellStates(
     programme.checklist,
     [second === undefined ? atFirst(one) : standing(one), standing(other)],
@@ -32,4 +36,5 @@ export async function runCompare(
     { reader: other, date: io.clock(), format, width: io.stdout.columns ?? 80 },
   );
   await write(io.stdout, text);
+  return 0;
 }

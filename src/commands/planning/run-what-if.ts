@@ -1,6 +1,7 @@
 import { unitsOf } from '../../conversation/units.ts';
 import { changeAnswers } from '../../files/change-answers.ts';
 import { sayProblem } from '../../flow/problem.ts';
+import { toldToLeave, toldToLeaveFirst } from '../headless.ts';
 import { type CommandIo, write } from '../io.ts';
 import { loadProgramme } from '../load-programme.ts';
 import { ProgramError } from '../program-error.ts';
@@ -20,7 +21,7 @@ export async function runWhatIf(
   io: CommandIo,
   house: string | undefined,
   options: WhatIfOptions,
-): Promise<void> {
+): Promise<number> {
   const format = readFormat(options.format);
   if (options.done.length + options.set.length === 0)
     throw new ProgramError(
@@ -29,6 +30,7 @@ export async function runWhatIf(
   const programme = await loadProgramme();
   const { checklist } = programme;
   const record = await loadHouse(io, programme, house);
+  if (await toldToLeaveFirst(io, programme, record)) return toldToLeave;
   const units = unitsOf(checklist, record.sheet, record.units);
   const changed =
     options.set.length > 0
@@ -47,4 +49,5 @@ export async function runWhatIf(
     { reader: record, date: io.clock(), format, width: io.stdout.columns ?? 80 },
   );
   await write(io.stdout, text);
+  return 0;
 }
