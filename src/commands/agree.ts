@@ -1,10 +1,17 @@
 import { compareSheets } from '../practice/agreement/compare-sheets.ts';
 import { agreementParts } from '../practice/agreement/say-agreement.ts';
+import { layoutWidth, wrapText } from '../terminal/wrap-text.ts';
 import { wordReply } from '../wording/word-reply.ts';
 import { write } from './io.ts';
 import { loadPractice, practiceWording } from './practice/load-practice.ts';
 import { readHouseFile } from './practice/read-house-file.ts';
 import type { Register } from './register.ts';
+
+/** A line in rows, those after the first set under its text. */
+function wrapLine(line: string, width: number): readonly string[] {
+  const first = /^(?:- | +)?/.exec(line)?.[0] ?? '';
+  return wrapText(line.slice(first.length), width, { first, rest: ' '.repeat(first.length) });
+}
 
 /** `agree`: where two walks of the same house differ, and how far they agree by stop. */
 export const registerAgree: Register = (program, io) => {
@@ -26,7 +33,11 @@ export const registerAgree: Register = (program, io) => {
         return;
       }
       const { blocks } = wordReply({ parts: agreementParts(agreement) }, practiceWording(practice, one));
-      const lines = blocks.flatMap((block) => (block.tone === 'heading' ? ['', ...block.lines] : block.lines));
+      const width = layoutWidth(io.stdout.columns);
+      const lines = blocks.flatMap((block) => [
+        ...(block.tone === 'heading' ? [''] : []),
+        ...block.lines.flatMap((line) => wrapLine(line, width)),
+      ]);
       await write(io.stdout, `${lines.join('\n').trim()}\n`);
     });
 };

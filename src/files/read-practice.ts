@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import type { FlowDocument } from '../flow/document.ts';
 import type { FlowProblem } from '../flow/problem.ts';
-import { PracticeFile, type PracticeContent } from '../practice/schema/practice-file.ts';
+import { type PracticeContent, PracticeFile } from '../practice/schema/practice-file.ts';
 import { readYaml } from './read-yaml.ts';
 
 export type ReadPractice =

@@ -49,9 +49,17 @@ function readCsv(text: string): string[][] {
 const practice = realPractice();
 const start = new Date('2026-06-01T08:00:00Z');
 
-function progressOf(trainee: string, consent: boolean, house = makeHouse(practice.maker, 5, 'ordinary')): TraineeProgress {
+function progressOf(
+  trainee: string,
+  consent: boolean,
+  house = makeHouse(practice.maker, 5, 'ordinary'),
+): TraineeProgress {
   const debrief = makeDebrief(practice, newSession(house, start));
-  return { ...newProgress(trainee), consent, sessions: [{ startedAt: start.toISOString(), endedAt: start.toISOString(), debrief }] };
+  return {
+    ...newProgress(trainee),
+    consent,
+    sessions: [{ startedAt: start.toISOString(), endedAt: start.toISOString(), debrief }],
+  };
 }
 
 describe("the supervisor's export", () => {

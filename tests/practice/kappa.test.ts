@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type AgreementTable, kappaOf, kappaOfPairs } from '../../src/practice/agreement/kappa.ts';
 import { createRandom, drawOne } from '../../src/practice/house/random.ts';
 
-const valueOf = (table: AgreementTable) => {
+const knownKappa = (table: AgreementTable) => {
   const kappa = kappaOf(table);
   if (kappa.kind !== 'kappa') throw new Error(`no kappa: ${kappa.kind}`);
   return kappa;
@@ -16,7 +16,9 @@ function bareKappa(parts: readonly number[], size: number): number {
   const total = parts.reduce((sum, part) => sum + part, 0);
   const sum = (pick: (one: number) => number) => classes.reduce((all, one) => all + pick(one), 0);
   const agreed = sum((one) => at(one, one)) / total;
-  const chance = sum((one) => (sum((other) => at(one, other)) / total) * (sum((other) => at(other, one)) / total));
+  const chance = sum(
+    (one) => (sum((other) => at(one, other)) / total) * (sum((other) => at(other, one)) / total),
+  );
   return (agreed - chance) / (1 - chance);
 }
 
@@ -66,17 +68,17 @@ const tables: readonly AgreementTable[] = [
 describe("Cohen's kappa", () => {
   it('is 0.4 for [[20, 5], [10, 15]]', () => {
     // Standard worked example: agreed 0.7, by chance 0.5.
-    expect(valueOf(tables[0] ?? []).kappa).toBeCloseTo(0.4, 12);
+    expect(knownKappa(tables[0] ?? []).kappa).toBeCloseTo(0.4, 12);
   });
 
   it('tells apart two tables with the same raw agreement', () => {
     // Worked examples with 60 of 100 agreed: 0.1304 and 0.2593 (from memory of an encyclopedia article; recomputed below).
-    expect(valueOf(tables[1] ?? []).kappa).toBeCloseTo((0.6 - 0.54) / (1 - 0.54), 12);
-    expect(valueOf(tables[2] ?? []).kappa).toBeCloseTo((0.6 - 0.46) / (1 - 0.46), 12);
+    expect(knownKappa(tables[1] ?? []).kappa).toBeCloseTo((0.6 - 0.54) / (1 - 0.54), 12);
+    expect(knownKappa(tables[2] ?? []).kappa).toBeCloseTo((0.6 - 0.46) / (1 - 0.46), 12);
   });
 
   it.each(tables.map((table) => [table]))('has the interval of the delta method for %j', (table) => {
-    const { kappa, interval } = valueOf(table);
+    const { kappa, interval } = knownKappa(table);
     const width = deltaWidth(table);
     expect(interval?.low).toBeCloseTo(Math.max(-1, kappa - width), 6);
     expect(interval?.high).toBeCloseTo(Math.min(1, kappa + width), 6);
@@ -100,9 +102,9 @@ describe("Cohen's kappa", () => {
         const row = drawn[i];
         if (row) row[j] = (row[j] ?? 0) + 1;
       }
-      return valueOf(drawn).kappa;
+      return knownKappa(drawn).kappa;
     }).sort((a, b) => a - b);
-    const { interval, kappa } = valueOf(table);
+    const { interval, kappa } = knownKappa(table);
     expect(((interval?.high ?? 0) - kappa) / 1.96).toBeCloseTo(standardDeviation(samples), 2);
     expect(interval?.low).toBeCloseTo(quantileSorted(samples, 0.025), 1);
     expect(interval?.high).toBeCloseTo(quantileSorted(samples, 0.975), 1);

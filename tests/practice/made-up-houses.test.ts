@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Answer, AnswerSheet } from '../../src/answers/answer.ts';
 import { isOpen, layOutPath } from '../../src/answers/path.ts';
+import { assess } from '../../src/assess/assess.ts';
 import { optionIds } from '../../src/flow/checks/check-condition.ts';
 import { sideNames } from '../../src/flow/schema/base.ts';
-import { assess } from '../../src/assess/assess.ts';
 import { makeHouse } from '../../src/practice/house/make-house.ts';
 import type { LevelName } from '../../src/practice/schema/practice-file.ts';
 import { realPractice } from './practice-for-tests.ts';
@@ -29,11 +29,21 @@ describe('made-up houses', () => {
   it('answer every question on the path, and none off it', () => {
     for (const { sheet, name } of houses) {
       const path = layOutPath(index, sheet);
-      expect(path.steps.filter((step) => isOpen(step, sheet)).map((step) => step.key), name).toEqual([]);
-      expect(Object.keys(sheet).filter((key) => !path.byKey.has(key)), name).toEqual([]);
+      expect(
+        path.steps.filter((step) => isOpen(step, sheet)).map((step) => step.key),
+        name,
+      ).toEqual([]);
+      expect(
+        Object.keys(sheet).filter((key) => !path.byKey.has(key)),
+        name,
+      ).toEqual([]);
       for (const step of path.steps) {
         const answer = sheet[step.key] as Answer;
-        if (step.sides) expect(answer.status === 'bySide' && Object.keys(answer.sides).sort(), `${name} ${step.key}`).toEqual([...step.sides].sort());
+        if (step.sides)
+          expect(
+            answer.status === 'bySide' && Object.keys(answer.sides).sort(),
+            `${name} ${step.key}`,
+          ).toEqual([...step.sides].sort());
         else expect(answer.status).not.toBe('bySide');
       }
     }
@@ -48,9 +58,17 @@ describe('made-up houses', () => {
           expect(one.status, `${name} ${step.key}`).not.toBe('notSure');
           if (one.status !== 'given' || typeof one.value === 'number') continue;
           const values = typeof one.value === 'string' ? [one.value] : one.value;
-          const known = [...optionIds(step.question), ...sideNames, ...layOutPath(index, sheet).facts.members(step.question.counts ?? '')];
-          expect(values.filter((value) => !known.includes(value)), `${name} ${step.key}`).toEqual([]);
-          const alone = step.question.options?.filter((option) => option.alone && values.includes(option.id)) ?? [];
+          const known = [
+            ...optionIds(step.question),
+            ...sideNames,
+            ...layOutPath(index, sheet).facts.members(step.question.counts ?? ''),
+          ];
+          expect(
+            values.filter((value) => !known.includes(value)),
+            `${name} ${step.key}`,
+          ).toEqual([]);
+          const alone =
+            step.question.options?.filter((option) => option.alone && values.includes(option.id)) ?? [];
           if (alone.length > 0) expect(values).toHaveLength(1);
         }
       }
@@ -60,19 +78,74 @@ describe('made-up houses', () => {
   it('have no gutter guards without gutters', () => {
     for (const { sheet, name } of houses)
       for (const side of sideNames)
-        if (has(sheet, 'roof.gutters', 'none', side)) expect(at(sheet, 'roof.gutter-guards', side), name).toBeUndefined();
+        if (has(sheet, 'roof.gutters', 'none', side))
+          expect(at(sheet, 'roof.gutter-guards', side), name).toBeUndefined();
   });
 
   it.each([
-    ['a deck has a side', (sheet: AnswerSheet) => !has(sheet, 'about.attached', 'deck') || sideNames.some((side) => has(sheet, 'about.deck-sides', 'yes', side))],
-    ['a gable vent has a side', (sheet: AnswerSheet) => has(sheet, 'vents.kinds', 'gable') === sideNames.some((side) => has(sheet, 'vents.high', 'gable', side))],
-    ['an eave vent needs an eave', (sheet: AnswerSheet) => sideNames.every((side) => !(has(sheet, 'vents.high', 'eave', side) && has(sheet, 'eaves.kind', 'none', side)))],
-    ['a vented attic is not sealed', (sheet: AnswerSheet) => !(has(sheet, 'vents.attic', 'sealed') && ['gable', 'eave', 'ridge', 'roof'].some((kind) => has(sheet, 'vents.kinds', kind)))],
-    ['a crawl space is no slab', (sheet: AnswerSheet) => !(has(sheet, 'vents.floor', 'slab') && has(sheet, 'vents.kinds', 'under-floor'))],
-    ['a manufactured home has one storey', (sheet: AnswerSheet) => !has(sheet, 'about.building', 'manufactured') || has(sheet, 'about.storeys', 'one')],
-    ['the garage door is at one side', (sheet: AnswerSheet) => sheet['openings.garage-sides'] === undefined || sideNames.filter((side) => has(sheet, 'openings.garage-sides', 'yes', side)).length === 1],
-    ['a shrub before a vent needs a vent', (sheet: AnswerSheet) => sideNames.every((side) => !has(sheet, 'zone0.plant-under', 'vent', side) || has(sheet, 'vents.high', 'gable', side) || has(sheet, 'vents.high', 'eave', side) || has(sheet, 'vents.low', 'yes', side))],
-    ['no tree is near a wire where there is none', (sheet: AnswerSheet) => !has(sheet, 'about.lines', 'no') || !Object.entries(sheet).some(([key, answer]) => key.endsWith('/trees.lines') && answer.status === 'given' && answer.value === 'yes')],
+    [
+      'a deck has a side',
+      (sheet: AnswerSheet) =>
+        !has(sheet, 'about.attached', 'deck') ||
+        sideNames.some((side) => has(sheet, 'about.deck-sides', 'yes', side)),
+    ],
+    [
+      'a gable vent has a side',
+      (sheet: AnswerSheet) =>
+        has(sheet, 'vents.kinds', 'gable') ===
+        sideNames.some((side) => has(sheet, 'vents.high', 'gable', side)),
+    ],
+    [
+      'an eave vent needs an eave',
+      (sheet: AnswerSheet) =>
+        sideNames.every(
+          (side) => !(has(sheet, 'vents.high', 'eave', side) && has(sheet, 'eaves.kind', 'none', side)),
+        ),
+    ],
+    [
+      'a vented attic is not sealed',
+      (sheet: AnswerSheet) =>
+        !(
+          has(sheet, 'vents.attic', 'sealed') &&
+          ['gable', 'eave', 'ridge', 'roof'].some((kind) => has(sheet, 'vents.kinds', kind))
+        ),
+    ],
+    [
+      'a crawl space is no slab',
+      (sheet: AnswerSheet) =>
+        !(has(sheet, 'vents.floor', 'slab') && has(sheet, 'vents.kinds', 'under-floor')),
+    ],
+    [
+      'a manufactured home has one storey',
+      (sheet: AnswerSheet) =>
+        !has(sheet, 'about.building', 'manufactured') || has(sheet, 'about.storeys', 'one'),
+    ],
+    [
+      'the garage door is at one side',
+      (sheet: AnswerSheet) =>
+        sheet['openings.garage-sides'] === undefined ||
+        sideNames.filter((side) => has(sheet, 'openings.garage-sides', 'yes', side)).length === 1,
+    ],
+    [
+      'a shrub before a vent needs a vent',
+      (sheet: AnswerSheet) =>
+        sideNames.every(
+          (side) =>
+            !has(sheet, 'zone0.plant-under', 'vent', side) ||
+            has(sheet, 'vents.high', 'gable', side) ||
+            has(sheet, 'vents.high', 'eave', side) ||
+            has(sheet, 'vents.low', 'yes', side),
+        ),
+    ],
+    [
+      'no tree is near a wire where there is none',
+      (sheet: AnswerSheet) =>
+        !has(sheet, 'about.lines', 'no') ||
+        !Object.entries(sheet).some(
+          ([key, answer]) =>
+            key.endsWith('/trees.lines') && answer.status === 'given' && answer.value === 'yes',
+        ),
+    ],
   ])('are consistent: %s', (_, holds) => {
     expect(houses.filter(({ sheet }) => !holds(sheet)).map(({ name }) => name)).toEqual([]);
   });
@@ -82,7 +155,8 @@ describe('made-up houses', () => {
       for (const key of Object.keys(sheet).filter((one) => one.endsWith('/trees.height'))) {
         const height = at(sheet, key);
         const branch = at(sheet, key.replace('trees.height', 'trees.lowest-branch'));
-        if (typeof height === 'number' && typeof branch === 'number') expect(branch, name).toBeLessThan(height);
+        if (typeof height === 'number' && typeof branch === 'number')
+          expect(branch, name).toBeLessThan(height);
       }
   });
 
@@ -94,14 +168,19 @@ describe('made-up houses', () => {
   it('have more findings the harder they are', () => {
     const mean = (level: LevelName) => {
       const some = houses.filter((house) => house.level === level);
-      return some.reduce((sum, { sheet }) => sum + assess(programme.checklist, sheet).found.length, 0) / some.length;
+      return (
+        some.reduce((sum, { sheet }) => sum + assess(programme.checklist, sheet).found.length, 0) /
+        some.length
+      );
     };
     expect(mean('easy')).toBeLessThan(mean('ordinary'));
     expect(mean('ordinary')).toBeLessThan(mean('hard'));
   });
 
   it('bring up nearly every finding somewhere', () => {
-    const met = new Set(houses.flatMap(({ sheet }) => assess(programme.checklist, sheet).found.map((one) => one.finding.id)));
+    const met = new Set(
+      houses.flatMap(({ sheet }) => assess(programme.checklist, sheet).found.map((one) => one.finding.id)),
+    );
     const never = flow.findings.filter((finding) => !met.has(finding.id)).map((finding) => finding.id);
     // Findings of stricter places cannot come under general rules, a garage door that shows light has a side here,
     // and treated shakes with proof of it are rare on purpose.

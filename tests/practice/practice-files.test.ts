@@ -1,17 +1,18 @@
-import { readFileSync, readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { temperNames } from '../../src/practice/schema/practice-file.ts';
-import { practiceTexts } from '../../src/practice/practice-texts.ts';
-import { limitOfCard } from '../../src/practice/memory/read-card-answer.ts';
 import { optionIds } from '../../src/flow/checks/check-condition.ts';
+import { limitOfCard } from '../../src/practice/memory/read-card-answer.ts';
+import { practiceTexts } from '../../src/practice/practice-texts.ts';
+import { temperNames } from '../../src/practice/schema/practice-file.ts';
 import { realPractice } from './practice-for-tests.ts';
 
 const { programme, content } = realPractice();
 const { flow, index } = programme.checklist;
 const { words, house, cards, phrases } = content;
 const ids = (list: readonly { readonly id: string }[]) => new Set(list.map((one) => one.id));
-const unknown = (list: Iterable<string>, known: ReadonlySet<string>) => [...list].filter((id) => !known.has(id));
+const unknown = (list: Iterable<string>, known: ReadonlySet<string>) =>
+  [...list].filter((id) => !known.has(id));
 const sources = ids(flow.sources);
 const findings = ids(flow.findings);
 const actions = ids(flow.actions);
@@ -26,26 +27,50 @@ describe('the practice files', () => {
     expect(unknown(Object.keys(words.actions), actions)).toEqual([]);
     expect(unknown(Object.keys(words.cautions), cautions)).toEqual([]);
     expect(unknown(words.askOnly, questions)).toEqual([]);
-    expect(unknown([...words.wrongAdvice, ...words.unsafe].map((one) => one.source), sources)).toEqual([]);
+    expect(
+      unknown(
+        [...words.wrongAdvice, ...words.unsafe].map((one) => one.source),
+        sources,
+      ),
+    ).toEqual([]);
     const limits = new Set(index.limits.get(flow.walk.generalRulebook)?.keys());
     expect(unknown(Object.keys(words.limits), limits)).toEqual([]);
   });
 
   it('make up houses of questions and options that exist', () => {
-    expect(unknown([...Object.keys(house.fixed), ...Object.keys(house.counts), ...Object.keys(house.near)], questions)).toEqual([]);
+    expect(
+      unknown(
+        [...Object.keys(house.fixed), ...Object.keys(house.counts), ...Object.keys(house.near)],
+        questions,
+      ),
+    ).toEqual([]);
     for (const { question, never } of house.consistent) {
       const asked = index.questions.get(question);
       const picks = (asked?.picks ?? []).map((pick) => String(pick.value));
       expect(unknown(never, new Set([...(asked ? optionIds(asked) : []), ...picks])), question).toEqual([]);
     }
-    expect(unknown(house.sides.map((rule) => rule.question), questions)).toEqual([]);
+    expect(
+      unknown(
+        house.sides.map((rule) => rule.question),
+        questions,
+      ),
+    ).toEqual([]);
     expect(unknown([...house.distractors.map((one) => one.stop), ...house.alarmStops], stops)).toEqual([]);
-    expect(unknown(house.distractors.flatMap((one) => one.looksLike ?? []), findings)).toEqual([]);
+    expect(
+      unknown(
+        house.distractors.flatMap((one) => one.looksLike ?? []),
+        findings,
+      ),
+    ).toEqual([]);
   });
 
   it('have cards whose sources, limits, answers and occasions exist', () => {
     expect(new Set(cards.map((card) => card.id)).size).toBe(cards.length);
-    const faults = new Set([...words.wrongAdvice, ...words.unsafe].map((one) => one.id).concat('promise', 'alarm', 'danger', 'order', 'costly-first'));
+    const faults = new Set(
+      [...words.wrongAdvice, ...words.unsafe]
+        .map((one) => one.id)
+        .concat('promise', 'alarm', 'danger', 'order', 'costly-first'),
+    );
     for (const card of cards) {
       expect(sources.has(card.source), card.id).toBe(true);
       expect(unknown(card.for.findings, findings), card.id).toEqual([]);
@@ -53,7 +78,11 @@ describe('the practice files', () => {
       expect(unknown(card.for.cautions, cautions), card.id).toEqual([]);
       expect(unknown(card.for.faults, faults), card.id).toEqual([]);
       if ('limit' in card) expect(limitOfCard(realPractice(), card)?.dimension, card.id).toBe('length');
-      else expect(card.options.map((option) => option.id), card.id).toContain(card.right);
+      else
+        expect(
+          card.options.map((option) => option.id),
+          card.id,
+        ).toContain(card.right);
     }
   });
 
@@ -86,7 +115,9 @@ describe('the practice files', () => {
         .map((name) => join(folder, name)),
     );
     const named = files.flatMap((file) =>
-      [...readFileSync(file, 'utf8').matchAll(/'((?:practice|agree)\.[a-z.-]+)'/g)].map((match) => match[1] ?? ''),
+      [...readFileSync(file, 'utf8').matchAll(/'((?:practice|agree)\.[a-z.-]+)'/g)].map(
+        (match) => match[1] ?? '',
+      ),
     );
     const texts = practiceTexts(content);
     const prefixes = ['practice.kappa', 'agree.kappa'];

@@ -2,8 +2,8 @@ import { resolve } from 'node:path';
 import { readPractice } from '../../src/files/read-practice.ts';
 import { buildPractice, type Practice } from '../../src/practice/practice.ts';
 import { practiceTexts } from '../../src/practice/practice-texts.ts';
-import type { PracticeState } from '../../src/practice/session/state.ts';
 import { knownHouse } from '../../src/practice/session/known.ts';
+import type { PracticeState } from '../../src/practice/session/state.ts';
 import { catalogueOf } from '../../src/wording/catalogue.ts';
 import { createWording, type Wording } from '../../src/wording/wording.ts';
 import { realProgramme } from '../support/programme.ts';
@@ -25,5 +25,8 @@ export function wordingOf(state: Pick<PracticeState, 'house'>): Wording {
   const { flow, index } = programme.checklist;
   const catalogue = new Map([...catalogueOf(flow), ...practiceTexts(content)]);
   const { limits } = knownHouse(realPractice(), state as PracticeState).assessment.path;
-  return createWording({ catalogue, questions: index.questions }, { language: 'en', audience: 'trainee', units: 'imperial', limits });
+  return createWording(
+    { catalogue, questions: index.questions },
+    { language: 'en', audience: 'trainee', units: 'imperial', limits },
+  );
 }

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import type { Debrief } from '../../src/practice/debrief/debrief.ts';
 import { makeDebrief } from '../../src/practice/debrief/make-debrief.ts';
+import { debriefParts } from '../../src/practice/debrief/say-debrief.ts';
 import { makeHouse } from '../../src/practice/house/make-house.ts';
 import { knownHouse, stopsOf } from '../../src/practice/session/known.ts';
 import { laneOrder } from '../../src/ranking/order.ts';
-import { realPractice } from './practice-for-tests.ts';
+import { wordReply } from '../../src/wording/word-reply.ts';
+import { realPractice, wordingOf } from './practice-for-tests.ts';
 import { type Played, play, promised, type Trainee, trainees } from './scripted-trainees.ts';
 
 const houses = 500;
@@ -33,6 +36,24 @@ function passedBy(stops: readonly string[], visits: readonly string[]) {
 const kappa = (a: number, b: number, c: number, d: number) =>
   (2 * (a * d - b * c)) / ((a + b) * (b + d) + (a + c) * (c + d));
 
+/** Every fact of the debrief stands in its words: one line for each kind missed or invented, each promise, each stop passed over. */
+function checkWords(state: Played['state'], debrief: Debrief): void {
+  const practice = realPractice();
+  const parts = debriefParts(practice, state, debrief);
+  const lines = wordReply({ parts }, wordingOf(state)).blocks.flatMap((block) => block.lines);
+  const count = (start: string) => lines.filter((line) => line.startsWith(start)).length;
+  const kinds = (pairs: readonly string[]) => new Set(pairs.map((pair) => pair.split('@')[0])).size;
+  expect(count('Missed: ')).toBe(kinds(debrief.findings.missed));
+  expect(count('Not so: ')).toBe(kinds(debrief.findings.invented));
+  expect(count('Caution forgotten: ')).toBe(debrief.cautions.forgotten.length);
+  expect(count('A promise that must not be made: ')).toBe(debrief.promises.length);
+  expect(count('Right: ')).toBe(debrief.advice.right.length);
+  expect(count('Right, but too costly first: ')).toBe(debrief.advice.costlyFirst.length);
+  expect(count('You passed over ')).toBe(debrief.order.passedOver.length);
+  expect(lines.filter((line) => line.includes("(Cohen's kappa)"))).toHaveLength(1);
+  expect(lines.filter((line) => /undefined|[{}]/.test(line))).toEqual([]);
+}
+
 /** What every trainee is told, whatever they did: worked out again from what they set out to do. */
 function checkCommon({ state, visits, recorded, invented, seed }: Played & { seed: number }) {
   const practice = realPractice();
@@ -53,6 +74,7 @@ function checkCommon({ state, visits, recorded, invented, seed }: Played & { see
     const [a, b, c] = [caught.length, invented.length, missed.length];
     expect(debrief.kappa.kappa).toBeCloseTo(kappa(a, b, c, debrief.kappa.pairs - a - b - c), 10);
   } else expect(caught.length + invented.length + missed.length).toBe(0);
+  checkWords(state, debrief);
   expect(debrief.next.length).toBeLessThanOrEqual(3);
   for (const thing of debrief.next)
     expect(practice.programme.checklist.flow.sources.some((source) => source.id === thing.source)).toBe(true);
@@ -60,7 +82,10 @@ function checkCommon({ state, visits, recorded, invented, seed }: Played & { see
 }
 
 /** For each advice in turn: whether a cheaper job that the program does before, on the same ways in, was still unsaid. */
-function costlyAgain(played: Played, ranked: ReturnType<typeof knownHouse>['assessment']['ranked']): string[] {
+function costlyAgain(
+  played: Played,
+  ranked: ReturnType<typeof knownHouse>['assessment']['ranked'],
+): string[] {
   const lane = (position: number) => laneOrder.indexOf(ranked[position]?.proposal.lane ?? 'hand');
   const positions = played.advised.map((id) => ranked.findIndex((job) => job.proposal.id === id));
   return positions.flatMap((position, time) => {
@@ -87,13 +112,13 @@ describe('the debrief of scripted trainees over 500 made-up houses', () => {
       expect(order.adviceEarly).toBe(false);
       expect(findings.unseen, `unseen, house ${played.seed}`).toEqual([]);
       expect(advice.right).toHaveLength(assessment.ranked.length);
-      expect([advice.costlyFirst, advice.notCalledFor, advice.brokenLimits, advice.wrong, advice.unsaid]).toEqual([
-        [],
-        [],
-        [],
-        [],
-        [],
-      ]);
+      expect([
+        advice.costlyFirst,
+        advice.notCalledFor,
+        advice.brokenLimits,
+        advice.wrong,
+        advice.unsaid,
+      ]).toEqual([[], [], [], [], []]);
       expect(cautions.forgotten).toEqual([]);
       expect([debrief.promises, debrief.unsafe, debrief.next]).toEqual([[], [], []]);
       expect(debrief.alarm).toBe(played.state.house.alarmAt === undefined ? 'none' : 'answered');
@@ -110,7 +135,9 @@ describe('the debrief of scripted trainees over 500 made-up houses', () => {
       expect(sorted(debrief.cautions.forgotten.map((one) => one.caution))).toEqual(
         sorted(new Set(advised.flatMap((job) => job.proposal.cautions))),
       );
-      expect(debrief.advice.costlyFirst.map((one) => one.action)).toEqual(costlyAgain(played, assessment.ranked));
+      expect(debrief.advice.costlyFirst.map((one) => one.action)).toEqual(
+        costlyAgain(played, assessment.ranked),
+      );
       const { alarmAt } = played.state.house;
       const heard = alarmAt !== undefined && played.visits.includes(alarmAt);
       expect(debrief.alarm).toBe(heard ? 'ignored' : 'none');
@@ -124,7 +151,9 @@ describe('the debrief of scripted trainees over 500 made-up houses', () => {
       expect(debrief.promises).toEqual([promised]);
       expect(debrief.advice.wrong).toEqual(['quarter-mesh']);
       expect(debrief.unsafe).toEqual(['roof']);
-      expect(debrief.advice.costlyFirst.map((one) => one.action)).toEqual(costlyAgain(played, assessment.ranked));
+      expect(debrief.advice.costlyFirst.map((one) => one.action)).toEqual(
+        costlyAgain(played, assessment.ranked),
+      );
       expect(debrief.advice.right).toHaveLength(played.advised.length - debrief.advice.costlyFirst.length);
       expect(debrief.next.map((thing) => thing.kind)).toContain('unsafe');
       expect(debrief.next.map((thing) => thing.kind)).toContain('promise');

@@ -1,5 +1,5 @@
-import { createRandom, drawSome } from '../../src/practice/house/random.ts';
 import type { PracticeHouse } from '../../src/practice/house/practice-house.ts';
+import { createRandom, drawSome } from '../../src/practice/house/random.ts';
 import { knownHouse, stopsOf } from '../../src/practice/session/known.ts';
 import { practiceTurn } from '../../src/practice/session/practice-turn.ts';
 import { sayAction, sayFinding } from '../../src/practice/session/say-place.ts';
@@ -30,7 +30,8 @@ export function play(house: PracticeHouse, kind: Trainee): Played {
   const random = createRandom(house.seed * 31 + kind.length);
   const send = (text: string) => {
     state = practiceTurn(practice, state, { kind: 'text', text }).state;
-    if (state.pending && state.pending.kind !== 'done') throw new Error(`"${text}" left ${JSON.stringify(state.pending)}`);
+    if (state.pending && state.pending.kind !== 'done')
+      throw new Error(`"${text}" left ${JSON.stringify(state.pending)}`);
   };
   const sayPair = (id: string) => {
     const pair = pairs.get(id);
@@ -51,7 +52,8 @@ export function play(house: PracticeHouse, kind: Trainee): Played {
     );
     for (const question of new Set(steps.map((step) => step.question))) {
       const verb = practice.askOnly.has(question.id) ? 'ask about' : 'look at';
-      for (let times = 0; times < (verb === 'look at' ? 1 : 2); times++) send(`${verb} ${wording.text(`question/${question.id}/short`)}`);
+      for (let times = 0; times < (verb === 'look at' ? 1 : 2); times++)
+        send(`${verb} ${wording.text(`question/${question.id}/short`)}`);
     }
   };
   const advise = (position: number) => {
@@ -70,21 +72,27 @@ export function play(house: PracticeHouse, kind: Trainee): Played {
       : kind === 'outOfOrder'
         ? shuffled(stops, random)
         : stops;
-  const no = [...pairs.values()].filter((pair) => pair.observable && pair.truth === 'no').map((pair) => pair.id);
+  const no = [...pairs.values()]
+    .filter((pair) => pair.observable && pair.truth === 'no')
+    .map((pair) => pair.id);
   const invented = kind === 'inventing' ? drawSome(random, no, 4) : [];
   if (kind !== 'hasty' && kind !== 'inventing') send('ask about danger');
   for (const [position, stop] of visits.entries()) {
     send(`go to ${wording.text(`stop/${stop}/title`)}`);
     if (state.at !== stop) throw new Error(`did not get to ${stop}`);
-    if (state.events.at(-1)?.kind === 'alarm' && kind === 'perfect') send('tell them to leave now and to call for help');
+    if (state.events.at(-1)?.kind === 'alarm' && kind === 'perfect')
+      send('tell them to leave now and to call for help');
     if (position === 1 && kind === 'inventing') send('ask about danger');
     if (kind !== 'hasty') lookRound(stop);
     const here = found.filter((id) => pairs.get(id)?.stop === stop);
     for (const [number, id] of here.entries()) if (kind !== 'hasty' || number % 2 === 0) record(id);
   }
   for (const id of invented) record(id);
-  const order = [...assessment.ranked.keys()].sort((a, b) => (assessment.ranked[a]?.turn ?? 0) - (assessment.ranked[b]?.turn ?? 0));
-  const chosen = kind === 'hasty' ? order.toReversed().slice(0, 1) : kind === 'inventing' ? order.toReversed() : order;
+  const order = [...assessment.ranked.keys()].sort(
+    (a, b) => (assessment.ranked[a]?.turn ?? 0) - (assessment.ranked[b]?.turn ?? 0),
+  );
+  const chosen =
+    kind === 'hasty' ? order.toReversed().slice(0, 1) : kind === 'inventing' ? order.toReversed() : order;
   for (const position of chosen) advise(position);
   if (kind === 'inventing') {
     send(promise);

@@ -1,8 +1,8 @@
 import { createEmptyCard, fsrs, Rating } from 'ts-fsrs';
 import { describe, expect, it } from 'vitest';
-import { dueCards, newMemory, reviewed, withMissed } from '../../src/practice/memory/schedule.ts';
 import { newRound, questionTurn } from '../../src/practice/memory/question-turn.ts';
 import { optionsInOrder, readCardAnswer } from '../../src/practice/memory/read-card-answer.ts';
+import { dueCards, newMemory, reviewed, withMissed } from '../../src/practice/memory/schedule.ts';
 import { realPractice } from './practice-for-tests.ts';
 
 const start = new Date('2026-06-01T08:00:00Z');
@@ -32,7 +32,12 @@ describe('spaced questions', () => {
   });
 
   it('are due in the order in which they fell due, ties by id', () => {
-    const cards = { b: newMemory(days(2)), c: newMemory(days(1)), a: newMemory(days(2)), d: newMemory(days(9)) };
+    const cards = {
+      b: newMemory(days(2)),
+      c: newMemory(days(1)),
+      a: newMemory(days(2)),
+      d: newMemory(days(9)),
+    };
     expect(dueCards(cards, days(3))).toEqual(['c', 'a', 'b']);
   });
 
@@ -76,7 +81,9 @@ describe('spaced questions', () => {
   it('show the choices in another order each time', () => {
     const orders = new Set([0, 1, 2].map((times) => optionsInOrder(card('mulch'), times).join()));
     expect(orders.size).toBe(3);
-    const firsts = practice.content.cards.filter((one) => 'options' in one && optionsInOrder(one, 0)[0] === one.right);
+    const firsts = practice.content.cards.filter(
+      (one) => 'options' in one && optionsInOrder(one, 0)[0] === one.right,
+    );
     const all = practice.content.cards.filter((one) => 'options' in one);
     expect(firsts.length / all.length).toBeLessThan(0.7);
   });
@@ -95,7 +102,13 @@ describe('spaced questions', () => {
   it('stop for an emergency of the trainee', () => {
     const cards = { mesh: newMemory(start) };
     const round = newRound(practice, cards, start);
-    const turned = questionTurn(practice, round, cards, { kind: 'text', text: 'I see flames behind my house' }, start);
+    const turned = questionTurn(
+      practice,
+      round,
+      cards,
+      { kind: 'text', text: 'I see flames behind my house' },
+      start,
+    );
     expect(turned.round.phase).toBe('emergency');
     expect(turned.cards).toEqual(cards);
   });

@@ -110,7 +110,9 @@ function isCompared(step: Step, a: AnswerSheet, b: AnswerSheet): boolean {
   const unanswered = (sheet: AnswerSheet) =>
     sheet[step.key] === undefined || (step.sides?.length ?? 0) === openSides(step, sheet).length;
   if (step.question.kind === 'text') return false;
-  return !(step.sides ? unanswered(a) && unanswered(b) : a[step.key] === undefined && b[step.key] === undefined);
+  return !(step.sides
+    ? unanswered(a) && unanswered(b)
+    : a[step.key] === undefined && b[step.key] === undefined);
 }
 
 function kappaAmong(judged: readonly Judged[]): Kappa {

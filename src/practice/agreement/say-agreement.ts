@@ -6,7 +6,7 @@ import type { Say, Value, Values } from '../../wording/say.ts';
 import { sayKappa } from '../debrief/say-kappa.ts';
 import type { Agreement, AnswerDifference, FindingDifference, StopAgreement } from './compare-sheets.ts';
 
-const valueOf = ({ text, values }: Say): Value => ({ text, ...(values ? { values } : {}) });
+const asValue = ({ text, values }: Say): Value => ({ text, ...(values ? { values } : {}) });
 
 function answerValue(question: string, answer: Answer | undefined, side: Side | undefined): Value {
   const one = side !== undefined && answer?.status === 'bySide' ? answer.sides[side] : answer;
@@ -39,7 +39,7 @@ function findingPart({ pair, foundBy }: FindingDifference): Part {
 }
 
 function stopParts(stop: StopAgreement): Part[] {
-  const kappa = valueOf(sayKappa(stop.kappa, 'agree.kappa'));
+  const kappa = asValue(sayKappa(stop.kappa, 'agree.kappa'));
   const title = { text: `stop/${stop.stop}/title` };
   const same = stop.answers.length + stop.findings.length === 0;
   return [
@@ -55,7 +55,7 @@ function stopParts(stop: StopAgreement): Part[] {
 export function agreementParts(agreement: Agreement): Part[] {
   return [
     say('agree.title', undefined, 'heading'),
-    say('agree.whole', { kappa: valueOf(sayKappa(agreement.whole, 'agree.kappa')) }),
+    say('agree.whole', { kappa: asValue(sayKappa(agreement.whole, 'agree.kappa')) }),
     say('agree.about', undefined, 'quiet'),
     ...agreement.stops.flatMap(stopParts),
   ];

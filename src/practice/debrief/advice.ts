@@ -79,13 +79,22 @@ export function adviceGiven(practice: Practice, state: PracticeState): AdviceGiv
     else right.push(asked);
   }
   const wrong = state.events.flatMap((event) => (event.kind === 'wrongAdvice' ? [event.id] : []));
-  return { right, costlyFirst, notCalledFor, brokenLimits, wrong, unsaid: unsaidJobs(practice, state, advised) };
+  return {
+    right,
+    costlyFirst,
+    notCalledFor,
+    brokenLimits,
+    wrong,
+    unsaid: unsaidJobs(practice, state, advised),
+  };
 }
 
 /** The cautions given, and those that jobs which were rightly advised call for and nobody gave. */
 export function cautionsGiven(practice: Practice, state: PracticeState): CautionsGiven {
   const { ranked } = knownHouse(practice, state).assessment;
-  const given = [...new Set(state.events.flatMap((event) => (event.kind === 'cautioned' ? [event.caution] : [])))];
+  const given = [
+    ...new Set(state.events.flatMap((event) => (event.kind === 'cautioned' ? [event.caution] : []))),
+  ];
   const needed = new Map<string, Set<string>>();
   for (const event of state.events) {
     if (event.kind !== 'advised') continue;

@@ -1,7 +1,7 @@
 import type { Practice } from '../practice.ts';
+import type { Card } from '../schema/practice-file.ts';
 import { knownHouse } from '../session/known.ts';
 import type { PracticeState } from '../session/state.ts';
-import type { Card } from '../schema/practice-file.ts';
 import type { Debrief, NextThing } from './debrief.ts';
 
 type Judged = Omit<Debrief, 'next'>;
@@ -57,7 +57,9 @@ function aboutAdvice(practice: Practice, state: PracticeState, judged: Judged): 
       const source = limits.get(id)?.limit.source ?? 'common-practice';
       return { kind: 'limit', about: id, source, weight: 78 };
     }),
-    ...(costly ? [{ kind: 'costlyFirst', about: costly.action, source: 'common-practice', weight: 50 } as const] : []),
+    ...(costly
+      ? [{ kind: 'costlyFirst', about: costly.action, source: 'common-practice', weight: 50 } as const]
+      : []),
     ...(forgotten
       ? [
           {
@@ -90,7 +92,9 @@ function aboutFindings(practice: Practice, state: PracticeState, judged: Judged)
     ...missed,
     ...invented,
     ...unseen,
-    ...(stop === undefined ? [] : [{ kind: 'order', about: stop, source: 'common-practice', weight: 60 } as const]),
+    ...(stop === undefined
+      ? []
+      : [{ kind: 'order', about: stop, source: 'common-practice', weight: 60 } as const]),
   ];
 }
 
@@ -128,7 +132,9 @@ export function thingsToPractise(practice: Practice, state: PracticeState, judge
   return all
     .sort((a, b) => b.weight - a.weight || (a.about < b.about ? -1 : 1))
     .map(({ weight: _, ...thing }): NextThing => {
-      const where = practice.content.cards.find((card) => card.source === thing.source && isAbout(card, thing))?.where;
+      const where = practice.content.cards.find(
+        (card) => card.source === thing.source && isAbout(card, thing),
+      )?.where;
       return where === undefined ? thing : { ...thing, where };
     });
 }

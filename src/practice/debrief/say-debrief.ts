@@ -25,7 +25,9 @@ function orderParts({ order, part }: Debrief): Part[] {
   const named = new Set(order.passedOver.map(({ stop }) => stop));
   const never = order.neverVisited
     .filter((stop) => !named.has(stop))
-    .map((stop) => say('practice.debrief.left-out', { stop: title(stop), risk: { text: `practice.risk/${stop}` } }));
+    .map((stop) =>
+      say('practice.debrief.left-out', { stop: title(stop), risk: { text: `practice.risk/${stop}` } }),
+    );
   return [
     heading('order'),
     ...(order.danger === undefined ? [] : [say(`practice.debrief.danger/${order.danger}`)]),
@@ -52,7 +54,8 @@ function findingLines({ assessment, pairs }: KnownHouse, list: readonly string[]
 }
 
 function findingParts(known: KnownHouse, { findings, kappa }: Debrief): Part[] {
-  const lines = (list: readonly string[], name: string) => findingLines(known, list, `practice.debrief.${name}`);
+  const lines = (list: readonly string[], name: string) =>
+    findingLines(known, list, `practice.debrief.${name}`);
   const agreed = sayKappa(kappa);
   return [
     heading('findings'),
@@ -69,7 +72,6 @@ function findingParts(known: KnownHouse, { findings, kappa }: Debrief): Part[] {
     say('practice.debrief.kappa-about', undefined, 'quiet'),
   ];
 }
-
 
 function jobValue(practice: Practice, { assessment }: KnownHouse, line: AdviceLine): Value {
   const places = assessment.ranked

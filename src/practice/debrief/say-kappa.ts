@@ -12,7 +12,8 @@ export function sayKappa(kappa: Kappa, phrases = 'practice.kappa'): Say {
       return { text: `${phrases}.one-class`, values: { pairs: kappa.pairs } };
     case 'kappa': {
       const values = { kappa: rounded(kappa.kappa), pairs: kappa.pairs };
-      if (!kappa.interval) return { text: `${phrases}.${kappa.kappa === 1 ? 'no-interval' : 'no-width'}`, values };
+      if (!kappa.interval)
+        return { text: `${phrases}.${kappa.kappa === 1 ? 'no-interval' : 'no-width'}`, values };
       const { low, high } = kappa.interval;
       return { text: `${phrases}.value`, values: { ...values, low: rounded(low), high: rounded(high) } };
     }

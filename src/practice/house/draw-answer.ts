@@ -41,7 +41,11 @@ function tilted(weight: number, by: number, kind: Question['kind']): number {
   return kind === 'several' ? (weight * by) / (weight * by + 1 - weight) : weight * by;
 }
 
-function drawSeveral({ random }: Draw, question: Question, weights: readonly [string, number][]): PlainAnswer {
+function drawSeveral(
+  { random }: Draw,
+  question: Question,
+  weights: readonly [string, number][],
+): PlainAnswer {
   const isAlone = (id: string) => question.options?.some((one) => one.id === id && one.alone) === true;
   const chosen = weights.filter(([id, chance]) => !isAlone(id) && random() < chance).map(([id]) => id);
   if (chosen.length > 0) return given(chosen);

@@ -22,7 +22,11 @@ export interface HouseMaker {
   >;
 }
 
-function groupBy<T, V>(list: readonly T[], key: (item: T) => string, value: (item: T) => V): Map<string, V[]> {
+function groupBy<T, V>(
+  list: readonly T[],
+  key: (item: T) => string,
+  value: (item: T) => V,
+): Map<string, V[]> {
   const map = new Map<string, V[]>();
   for (const item of list) map.set(key(item), [...(map.get(key(item)) ?? []), value(item)]);
   return map;

@@ -2,7 +2,7 @@ import type { Answer, AnswerSheet } from '../../answers/answer.ts';
 import { answerKey } from '../../answers/answer.ts';
 import { isOpen, layOutPath, type Step } from '../../answers/path.ts';
 import type { LevelName } from '../schema/practice-file.ts';
-import { drawAnswer, type Draw } from './draw-answer.ts';
+import { type Draw, drawAnswer } from './draw-answer.ts';
 import type { HouseMaker } from './house-maker.ts';
 import type { PracticeHouse } from './practice-house.ts';
 import { createRandom, drawOne, drawSome, type Random } from './random.ts';

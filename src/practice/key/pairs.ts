@@ -48,13 +48,15 @@ export function pairsOf(
 ): Pair[] {
   const { path } = assessment;
   return [...facts.values()].flatMap(({ finding, questions, stop }) =>
-    placesOf(finding.per, path).map((place): Pair => ({
-      id: finding.id + place.suffix,
-      finding: finding.id,
-      place,
-      stop,
-      truth: assessment.facts.finding(finding.id, place),
-      observable: isObservable(index, path, questions, place),
-    })),
+    placesOf(finding.per, path).map(
+      (place): Pair => ({
+        id: finding.id + place.suffix,
+        finding: finding.id,
+        place,
+        stop,
+        truth: assessment.facts.finding(finding.id, place),
+        observable: isObservable(index, path, questions, place),
+      }),
+    ),
   );
 }

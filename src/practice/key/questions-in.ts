@@ -1,7 +1,10 @@
 import type { RawCondition } from '../../flow/schema/condition.ts';
 
 /** Ids of the questions and findings that a condition names, however deep. */
-export function namedIn(condition: RawCondition): { readonly questions: string[]; readonly findings: string[] } {
+export function namedIn(condition: RawCondition): {
+  readonly questions: string[];
+  readonly findings: string[];
+} {
   const inside = [
     ...(condition.all ?? []),
     ...(condition.any ?? []),

@@ -15,9 +15,18 @@ function thingsOf(debrief: Debrief): Thing[] {
     ...all('missed', kinds(findings.missed)),
     ...all('invented', kinds(findings.invented)),
     ...all('wrongAdvice', advice.wrong),
-    ...all('limit', advice.brokenLimits.map((one) => one.limit)),
-    ...all('costlyFirst', advice.costlyFirst.map((one) => one.action)),
-    ...all('caution', cautions.forgotten.map((one) => one.caution)),
+    ...all(
+      'limit',
+      advice.brokenLimits.map((one) => one.limit),
+    ),
+    ...all(
+      'costlyFirst',
+      advice.costlyFirst.map((one) => one.action),
+    ),
+    ...all(
+      'caution',
+      cautions.forgotten.map((one) => one.caution),
+    ),
     ...all('order', passed.slice(0, 1)),
     ...all('unsafe', debrief.unsafe),
     ...(debrief.promises.length > 0 ? all('promise', ['promise']) : []),

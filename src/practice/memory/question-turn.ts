@@ -59,12 +59,19 @@ function sourceOf(practice: Practice, card: Card): Value {
 }
 
 /** Asks the card that is next, or ends the round. */
-function askNext(practice: Practice, round: QuestionRound, cards: Cards, before: readonly Part[]): QuestionTurned {
+function askNext(
+  practice: Practice,
+  round: QuestionRound,
+  cards: Cards,
+  before: readonly Part[],
+): QuestionTurned {
   const card = cardOf(practice, round.ids[0]);
   if (!card) {
     const { right, wrong } = round;
     const over =
-      right + wrong === 0 ? say('practice.questions.none') : say('practice.questions.over', { right, all: right + wrong });
+      right + wrong === 0
+        ? say('practice.questions.none')
+        : say('practice.questions.over', { right, all: right + wrong });
     return { round: { ...round, phase: 'finished' }, cards, parts: [...before, over], choices: [] };
   }
   const shown = optionsInOrder(card, cards[card.id]?.reps ?? 0);
@@ -72,11 +79,19 @@ function askNext(practice: Practice, round: QuestionRound, cards: Cards, before:
   return { round, cards, parts: [...before, say(`card/${card.id}/ask`)], choices };
 }
 
-function takeAnswer(practice: Practice, round: QuestionRound, cards: Cards, card: Card, text: string, now: Date): QuestionTurned {
+function takeAnswer(
+  practice: Practice,
+  round: QuestionRound,
+  cards: Cards,
+  card: Card,
+  text: string,
+  now: Date,
+): QuestionTurned {
   const memory = cards[card.id];
   const shown = optionsInOrder(card, memory?.reps ?? 0);
   const right = readCardAnswer(practice, card, shown, text);
-  if (right === undefined || !memory) return askNext(practice, round, cards, [say('practice.questions.not-read')]);
+  if (right === undefined || !memory)
+    return askNext(practice, round, cards, [say('practice.questions.not-read')]);
   const recall: Recall = right ? (round.helped ? 'hard' : 'good') : 'again';
   const next = { ...cards, [card.id]: reviewed(memory, now, recall) };
   const said = say(right ? 'practice.questions.right' : 'practice.questions.wrong', {
@@ -90,7 +105,10 @@ function takeAnswer(practice: Practice, round: QuestionRound, cards: Cards, card
 
 function stop(practice: Practice, round: QuestionRound, cards: Cards, now: Date): QuestionTurned {
   const walk = newWalk(practice.programme, 'practice' as WalkId, now);
-  const parts = [say('practice.emergency.real', undefined, 'emergency'), ...leaveParts(practice.programme, walk)];
+  const parts = [
+    say('practice.emergency.real', undefined, 'emergency'),
+    ...leaveParts(practice.programme, walk),
+  ];
   return { round: { ...round, phase: 'emergency' }, cards, parts, choices: [] };
 }
 
@@ -99,7 +117,13 @@ function hintFor(practice: Practice, round: QuestionRound, cards: Cards, card: C
   return askNext(practice, { ...round, helped: true }, cards, [hinted]);
 }
 
-function takeText(practice: Practice, round: QuestionRound, cards: Cards, raw: string, now: Date): QuestionTurned {
+function takeText(
+  practice: Practice,
+  round: QuestionRound,
+  cards: Cards,
+  raw: string,
+  now: Date,
+): QuestionTurned {
   const text = cleanText(raw);
   const tokens = tokenise(text.toLowerCase());
   const said = { text, tokens, ...partMessage(practice.verbs, tokens) };
@@ -114,7 +138,12 @@ function takeText(practice: Practice, round: QuestionRound, cards: Cards, raw: s
   if (round.phase === 'paused') return askNext(practice, { ...round, phase: 'asking' }, cards, []);
   if (!card) return askNext(practice, round, cards, []);
   if (said.verb === 'pause' || said.verb === 'done')
-    return { round: { ...round, phase: 'paused' }, cards, parts: [say('practice.questions.paused')], choices: [] };
+    return {
+      round: { ...round, phase: 'paused' },
+      cards,
+      parts: [say('practice.questions.paused')],
+      choices: [],
+    };
   if (said.verb === 'hint' || said.verb === 'help') return hintFor(practice, round, cards, card);
   return takeAnswer(practice, round, cards, card, text, now);
 }

@@ -44,7 +44,9 @@ function optionSaid(practice: Practice, card: Card, shown: readonly string[], te
       return { id, core: new Set(stems), weights: new Map(stems.map((stem) => [stem, 1])), names: [stems] };
     }),
   );
-  const exact = card.options.find((one) => wordings(one.label).some((label) => label.toLowerCase() === text.toLowerCase()));
+  const exact = card.options.find((one) =>
+    wordings(one.label).some((label) => label.toLowerCase() === text.toLowerCase()),
+  );
   const picked = pickedChoice(text, shown) ?? exact?.id;
   if (picked !== undefined) return picked;
   const matches = meant(matchIdeas(ideas, contentOf(reader, text).stems));
@@ -58,7 +60,8 @@ export function readCardAnswer(
   shown: readonly string[],
   text: string,
 ): boolean | undefined {
-  const unsure = practice.words.notSure.includes(text.toLowerCase()) || practice.words.skip.includes(text.toLowerCase());
+  const unsure =
+    practice.words.notSure.includes(text.toLowerCase()) || practice.words.skip.includes(text.toLowerCase());
   if (unsure) return false;
   if ('limit' in card) {
     const limit = limitOfCard(practice, card);

@@ -1,4 +1,4 @@
-import { type Card as FsrsCard, createEmptyCard, fsrs, type Grade, Rating } from 'ts-fsrs';
+import { createEmptyCard, type Card as FsrsCard, fsrs, type Grade, Rating } from 'ts-fsrs';
 
 /** What is remembered of a card: the state of the scheduler, dates as ISO 8601. */
 export interface CardMemory {

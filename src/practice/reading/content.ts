@@ -1,4 +1,4 @@
-import { type PhraseBook, buildPhraseBook, phraseAt } from '../../answers/reading/phrase-book.ts';
+import { buildPhraseBook, type PhraseBook, phraseAt } from '../../answers/reading/phrase-book.ts';
 import { ENGLISH_TALK_WORDS } from '../../answers/reading/talk-words.ts';
 import { stemsOf, type Token, tokenise } from '../../answers/reading/tokens.ts';
 import { type Side, sideNames } from '../../flow/schema/base.ts';
@@ -19,7 +19,18 @@ export interface Content {
   readonly sides: readonly Side[];
 }
 
-const longUnits = new Set(['foot', 'feet', 'ft', 'yard', 'yards', 'metre', 'metres', 'meter', 'meters', 'percent']);
+const longUnits = new Set([
+  'foot',
+  'feet',
+  'ft',
+  'yard',
+  'yards',
+  'metre',
+  'metres',
+  'meter',
+  'meters',
+  'percent',
+]);
 const little =
   'a an the of on in at to for by from it its is are was were be been and or but with within than that this these those there their them they he she you your our we i my me his her has have had so as if any some all each most one will would can could should do does did not into onto out up down over here where what which who when around round along near house home side';
 

@@ -39,7 +39,11 @@ function ideaOf(reader: ContentReader, { id, core, more, names }: Source): Idea 
 }
 
 function optionsIn(condition: RawCondition): { question: string; option: string }[] {
-  const inside = [...(condition.all ?? []), ...(condition.any ?? []), ...(condition.where ? [condition.where] : [])];
+  const inside = [
+    ...(condition.all ?? []),
+    ...(condition.any ?? []),
+    ...(condition.where ? [condition.where] : []),
+  ];
   const values = condition.oneOf ?? (condition.is === undefined ? [] : [condition.is]);
   const own = values.map((value) => ({ question: condition.question ?? '', option: String(value) }));
   return [...own, ...inside.flatMap(optionsIn)];

@@ -53,7 +53,9 @@ function nameScore(said: ReadonlySet<string>, idea: Idea, ideas: Ideas, all: num
     if (name.length === 0 || !name.every((word) => said.has(word))) continue;
     best = Math.max(best, all > 0 ? sum(name, ideas.rarity) / all : 0);
   }
-  return best === 0 ? 0 : 0.7 + 0.3 * Math.min(1, best);
+  // Said with nothing else, a name is as good as a whole sentence.
+  if (best >= 1 - 1e-9) return 2;
+  return best === 0 ? 0 : 0.7 + 0.3 * best;
 }
 
 /** A sentence of at least so many words, said in full with little else, is meant above all that share words with it. */

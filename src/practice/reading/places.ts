@@ -20,7 +20,9 @@ function numberOf(token: Token | undefined): number | undefined {
   return place >= 0 ? place + 1 : undefined;
 }
 
-const otherNames: Readonly<Record<string, readonly string[]>> = { outbuildings: ['shed', 'playhouse', 'garage'] };
+const otherNames: Readonly<Record<string, readonly string[]>> = {
+  outbuildings: ['shed', 'playhouse', 'garage'],
+};
 const named = new WeakMap<object, ReadonlySet<string>>();
 
 function namesOf(group: Flow['groups'][number]): ReadonlySet<string> {
@@ -32,7 +34,8 @@ function namesOf(group: Flow['groups'][number]): ReadonlySet<string> {
 }
 
 /** Finds a member of a group by the group's own names, other names for it, and a number before or after. */
-export function findNamedMember(groups: Flow['groups'], tokens: readonly Token[]): NamedMember | undefined {
+export function findNamedMember(groups: Flow['groups'], said: readonly Token[]): NamedMember | undefined {
+  const tokens = said.filter((token) => token.kind !== 'mark');
   for (const group of groups) {
     const names = namesOf(group);
     for (const [at, token] of tokens.entries()) {
@@ -66,13 +69,15 @@ export function namedPlaces(
   if (per === 'house') return { kind: 'places', places: all };
   if (all.length === 0) return { kind: 'nowhere' };
   if (per === 'side') {
-    if (sides.length === 0) return all.length === 1 ? { kind: 'places', places: all } : { kind: 'where', per };
+    if (sides.length === 0)
+      return all.length === 1 ? { kind: 'places', places: all } : { kind: 'where', per };
     const places = all.filter((place) => place.side !== undefined && sides.includes(place.side));
     return places.length > 0 ? { kind: 'places', places } : { kind: 'nowhere' };
   }
   const number = member?.group === per ? member.number : undefined;
   const one = number === undefined ? undefined : all[number - 1];
   if (number !== undefined) return one ? { kind: 'places', places: [one] } : { kind: 'nowhere' };
-  const there = sides.length > 0 ? all.filter((place) => place.sides.some((side) => sides.includes(side))) : all;
+  const there =
+    sides.length > 0 ? all.filter((place) => place.sides.some((side) => sides.includes(side))) : all;
   return there.length === 1 ? { kind: 'places', places: there } : { kind: 'where', per };
 }

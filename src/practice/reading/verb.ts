@@ -39,16 +39,22 @@ export function buildVerbBook(words: Words, trainee: TraineeWords): VerbBook {
   };
 }
 
+/** The tokens from a word on, with the marks between them: commas part a list. */
+function restFrom(tokens: readonly Token[], word: Token | undefined): readonly Token[] {
+  return word === undefined ? [] : tokens.slice(tokens.indexOf(word));
+}
+
 /** Parts a message; polite words before the verb are passed over. */
 export function partMessage(book: VerbBook, tokens: readonly Token[]): Parted {
   const words = tokens.filter((token) => token.kind !== 'mark' || token.text === '?');
   for (let at = 0; at < words.length; ) {
     const found = phraseAt(book.verbs, words, at);
-    if (found && !(alone.has(found.item) && words.slice(found.next).some((word) => word.kind !== 'mark')))
-      return { verb: found.item, rest: words.slice(found.next) };
+    const more = found ? words.slice(found.next).some((word) => word.kind !== 'mark') : false;
+    if (found && !(alone.has(found.item) && more))
+      return { verb: found.item, rest: restFrom(tokens, words[found.next]) };
     const polite = phraseAt(book.polite, words, at);
     if (!polite) break;
     at = polite.next;
   }
-  return { verb: undefined, rest: words };
+  return { verb: undefined, rest: tokens };
 }

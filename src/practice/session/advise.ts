@@ -38,7 +38,12 @@ export function brokenLimit(
   return kept ? undefined : { id, saidMetres: said };
 }
 
-function placesFor(practice: Practice, state: PracticeState, action: string, choice: PendingChoice): readonly Place[] {
+function placesFor(
+  practice: Practice,
+  state: PracticeState,
+  action: string,
+  choice: PendingChoice,
+): readonly Place[] {
   const per = practice.programme.checklist.flow.actions.find((one) => one.id === action)?.per ?? 'house';
   const named = namedPlaces(knownHouse(practice, state).assessment.path, per, choice.sides, choice.member);
   return named.kind === 'places' ? named.places : [];
@@ -56,8 +61,7 @@ export function giveAdvice(practice: Practice, state: PracticeState, choice: Pen
     places: places.map((place) => place.suffix),
     ...(limit ? { limit } : {}),
   };
-  const values =
-    places.length > 0 ? (sayAction(assessment, action, places).values ?? {}) : whereverNeeded;
+  const values = places.length > 0 ? (sayAction(assessment, action, places).values ?? {}) : whereverNeeded;
   const noted: Part = say('practice.advise.noted', { advice: { text: `action/${action}/do`, values } });
   return { state: withEvents(state, [event]), parts: [noted] };
 }
@@ -76,9 +80,7 @@ export function advise(practice: Practice, state: PracticeState, said: Said): Pr
   }
   const { stems, sides } = contentOfTokens(practice.lexicon.reader, said.rest);
   const called = new Set(knownHouse(practice, state).assessment.ranked.map((one) => one.proposal.action.id));
-  const matches = meant(
-    matchIdeas(practice.lexicon.actions, stems, (id) => (called.has(id) ? 0.1 : 0)),
-  );
+  const matches = meant(matchIdeas(practice.lexicon.actions, stems, (id) => (called.has(id) ? 0.1 : 0)));
   if (matches.length === 0) return { state, parts: [say('practice.advise.what')] };
   const member = findNamedMember(practice.programme.checklist.flow.groups, said.rest);
   const choice: PendingChoice = {

@@ -25,8 +25,7 @@ const hash = (text: string): number =>
 function exaggerated(state: PracticeState, step: Step, answer: Answer): Value | undefined {
   const { question } = step;
   if (question.kind !== 'choice' && question.kind !== 'yesNo') return undefined;
-  const flat =
-    answer.status === 'bySide' ? Object.values(answer.sides) : [answer];
+  const flat = answer.status === 'bySide' ? Object.values(answer.sides) : [answer];
   const so = new Set(flat.map((one) => (one.status === 'given' ? String(one.value) : '')));
   const others = optionIds(question).filter((id) => !so.has(id));
   const random = createRandom(state.house.seed ^ hash(step.key));
@@ -70,7 +69,10 @@ function tell(practice: Practice, state: PracticeState, step: Step): Told {
     }
     case 'unsure':
       if (onlyThey && again) return plainly;
-      return { part: say(onlyThey ? 'practice.says.will-check' : 'practice.says.never-looked', values), truth: false };
+      return {
+        part: say(onlyThey ? 'practice.says.will-check' : 'practice.says.never-looked', values),
+        truth: false,
+      };
     case 'pushes-back':
       return again ? plainly : { part: say('practice.says.pushes-back', values), truth: false };
   }

@@ -36,6 +36,11 @@ export function caution(practice: Practice, state: PracticeState, said: Said): P
     return giveCautions(state, [...new Set(each.flatMap((matches) => matches.map((one) => one.id)))]);
   if (whole.length === 0) return { state, parts: [say('practice.caution.what')] };
   if (first && whole.length === 1) return giveCautions(state, [first.id]);
-  const choice: PendingChoice = { verb: 'caution', ids: whole.map((one) => one.id), sides: [], text: said.text };
+  const choice: PendingChoice = {
+    verb: 'caution',
+    ids: whole.map((one) => one.id),
+    sides: [],
+    text: said.text,
+  };
   return askWhich(state, choice);
 }

@@ -29,7 +29,12 @@ export function askWhich(state: PracticeState, choice: PendingChoice): PracticeT
 }
 
 /** Asks at which side, or about which member, a thing is. */
-export function askWhere(practice: Practice, state: PracticeState, choice: PendingChoice, per: string): PracticeTurned {
+export function askWhere(
+  practice: Practice,
+  state: PracticeState,
+  choice: PendingChoice,
+  per: string,
+): PracticeTurned {
   const { path } = knownHouse(practice, state).assessment;
   const assessment = knownHouse(practice, state).assessment;
   const choices =

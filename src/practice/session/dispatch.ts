@@ -30,7 +30,9 @@ function unsafeAct(practice: Practice, said: Said): string | undefined {
 
 function withoutVerb(practice: Practice, state: PracticeState, said: Said): PracticeTurned {
   const stop = namedStop(practice, said.tokens);
-  return stop === undefined ? { state, parts: [say('practice.not-understood')] } : goTo(practice, state, stop);
+  return stop === undefined
+    ? { state, parts: [say('practice.not-understood')] }
+    : goTo(practice, state, stop);
 }
 
 function doIt(practice: Practice, state: PracticeState, said: Said): PracticeTurned {
@@ -79,7 +81,9 @@ function onFirstPage(practice: Practice, state: PracticeState, said: Said): Prac
     return { state: { ...state, phase: 'paused', before: 'firstPage' }, parts: [say('practice.paused')] };
   if (said.verb === 'done' || said.verb === 'go')
     return { state: { ...state, phase: 'walking' }, parts: [say('practice.page.left')] };
-  return said.verb === 'help' ? { state, parts: [say('practice.page.help')] } : readJob(practice, state, said);
+  return said.verb === 'help'
+    ? { state, parts: [say('practice.page.help')] }
+    : readJob(practice, state, said);
 }
 
 /** Does what a trainee says; promises and unsafe acts are remembered whatever else is meant. */

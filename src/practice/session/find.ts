@@ -23,7 +23,11 @@ function preference(practice: Practice, state: PracticeState, known: KnownHouse,
 }
 
 /** Records a finding once it is known which; asks where when that is not said. */
-export function recordFinding(practice: Practice, state: PracticeState, choice: PendingChoice): PracticeTurned {
+export function recordFinding(
+  practice: Practice,
+  state: PracticeState,
+  choice: PendingChoice,
+): PracticeTurned {
   const [id = ''] = choice.ids;
   const known = knownHouse(practice, state);
   const per = practice.facts.get(id)?.finding.per ?? 'house';
@@ -33,7 +37,8 @@ export function recordFinding(practice: Practice, state: PracticeState, choice: 
   const before = new Set(recordedPairs(state));
   const fresh = named.places.filter((place) => !before.has(id + place.suffix));
   const { text, values } = sayFinding(known.assessment, id, named.places);
-  if (fresh.length === 0) return { state, parts: [say('practice.find.already', { finding: { text, values: values ?? {} } })] };
+  if (fresh.length === 0)
+    return { state, parts: [say('practice.find.already', { finding: { text, values: values ?? {} } })] };
   const events = fresh.map((place) => ({ kind: 'recorded', pair: id + place.suffix }) as const);
   const noted = sayFinding(known.assessment, id, fresh);
   return {
@@ -46,7 +51,9 @@ export function recordFinding(practice: Practice, state: PracticeState, choice: 
 export function find(practice: Practice, state: PracticeState, said: Said): PracticeTurned {
   const { stems, sides } = contentOfTokens(practice.lexicon.reader, said.rest);
   const known = knownHouse(practice, state);
-  const matches = meant(matchIdeas(practice.lexicon.findings, stems, preference(practice, state, known, sides)));
+  const matches = meant(
+    matchIdeas(practice.lexicon.findings, stems, preference(practice, state, known, sides)),
+  );
   if (matches.length === 0) return { state, parts: [say('practice.find.what')] };
   const member = findNamedMember(practice.programme.checklist.flow.groups, said.rest);
   const choice: PendingChoice = {
@@ -60,7 +67,11 @@ export function find(practice: Practice, state: PracticeState, said: Said): Prac
 }
 
 /** Takes findings back once it is known which: those of this kind at the places named, or all of them. */
-export function takeBackFinding(practice: Practice, state: PracticeState, choice: PendingChoice): PracticeTurned {
+export function takeBackFinding(
+  practice: Practice,
+  state: PracticeState,
+  choice: PendingChoice,
+): PracticeTurned {
   const [id = ''] = choice.ids;
   const known = knownHouse(practice, state);
   const per = practice.facts.get(id)?.finding.per ?? 'house';
@@ -70,16 +81,17 @@ export function takeBackFinding(practice: Practice, state: PracticeState, choice
   const gone = list.filter((pair) => wanted.includes(pair));
   if (gone.length === 0) return { state, parts: [say('practice.take-back.none')] };
   const events = gone.map((pair) => ({ kind: 'tookBack', pair }) as const);
-  return { state: withEvents(state, events), parts: [say('practice.take-back.done', { count: gone.length })] };
+  return {
+    state: withEvents(state, events),
+    parts: [say('practice.take-back.done', { count: gone.length })],
+  };
 }
 
 /** Reads which finding is taken back, among those on the list. */
 export function takeBack(practice: Practice, state: PracticeState, said: Said): PracticeTurned {
   const { stems, sides } = contentOfTokens(practice.lexicon.reader, said.rest);
   const kinds = new Set(recordedPairs(state).map((pair) => pair.split('@')[0] ?? ''));
-  const matches = meant(
-    matchIdeas(practice.lexicon.findings, stems).filter((match) => kinds.has(match.id)),
-  );
+  const matches = meant(matchIdeas(practice.lexicon.findings, stems).filter((match) => kinds.has(match.id)));
   if (matches.length === 0) return { state, parts: [say('practice.take-back.none')] };
   const member = findNamedMember(practice.programme.checklist.flow.groups, said.rest);
   const choice: PendingChoice = {

@@ -28,7 +28,8 @@ export function goTo(practice: Practice, state: PracticeState, stop: string): Pr
   if (!stopsOf(practice, state).some((one) => one.id === stop))
     return { state, parts: [say('practice.go.not-here', { stop: { text: `stop/${stop}/title` } })] };
   const known = state.events.some((event) => event.kind === 'went' && event.stop === stop);
-  const alarm = !known && state.house.alarmAt === stop && !state.events.some((event) => event.kind === 'alarm');
+  const alarm =
+    !known && state.house.alarmAt === stop && !state.events.some((event) => event.kind === 'alarm');
   const events: PracticeEvent[] = [
     ...(state.at === stop ? [] : [{ kind: 'went', stop } as const]),
     ...(alarm ? [{ kind: 'alarm', outcome: 'played' } as const] : []),

@@ -1,6 +1,6 @@
-import { say } from '../../conversation/turned.ts';
-import type { Part } from '../../conversation/message.ts';
 import type { Step } from '../../answers/path.ts';
+import type { Part } from '../../conversation/message.ts';
+import { say } from '../../conversation/turned.ts';
 import type { Practice } from '../practice.ts';
 import { knownHouse, stopsOf } from './known.ts';
 import { sayFinding, whereverNeeded } from './say-place.ts';
@@ -79,7 +79,11 @@ export function listFindings(practice: Practice, state: PracticeState): Practice
 export function listAdvice(state: PracticeState): PracticeTurned {
   const lines = state.events.flatMap((event): Part[] =>
     event.kind === 'advised'
-      ? [say('practice.findings.line', { finding: { text: `action/${event.action}/do`, values: whereverNeeded } })]
+      ? [
+          say('practice.findings.line', {
+            finding: { text: `action/${event.action}/do`, values: whereverNeeded },
+          }),
+        ]
       : [],
   );
   if (lines.length === 0) return { state, parts: [say('practice.advice.none')] };

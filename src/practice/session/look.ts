@@ -50,12 +50,19 @@ export function meantSteps(
   const { stems, sides } = contentOfTokens(practice.lexicon.reader, rest);
   const here = path.steps.filter((step) => stop === undefined || step.question.stop === stop);
   const nothing = { sides, absent: false, elsewhere: undefined, everything: false };
-  if (isEverything(practice, rest.map((token) => token.stem)) || stems.length === 0)
+  if (
+    isEverything(
+      practice,
+      rest.filter((token) => token.kind !== 'mark').map((token) => token.stem),
+    ) ||
+    stems.length === 0
+  )
     return { ...nothing, steps: here, everything: true };
   const named = findNamedMember(flow.groups, rest);
   const members = named ? ofMember(here, named, path.facts.members(named.group)) : [];
   if (named && stems.length <= 2 && members.length > 0) return { ...nothing, steps: members };
-  const prefer = (id: string) => (practice.programme.checklist.index.questions.get(id)?.stop === state.at ? 0.15 : 0);
+  const prefer = (id: string) =>
+    practice.programme.checklist.index.questions.get(id)?.stop === state.at ? 0.15 : 0;
   const among = members.length > 0 ? members : here;
   const all = matchIdeas(practice.lexicon.questions, stems, prefer);
   const there = all.filter((match) => among.some((step) => step.question.id === match.id));
@@ -70,7 +77,11 @@ export function meantSteps(
 
 /** The things of the stop that can be seen, by their short names. */
 function whatIsHere(practice: Practice, state: PracticeState, steps: readonly Step[]): PracticeTurned {
-  const names = [...new Set(steps.filter((step) => !practice.askOnly.has(step.question.id)).map((step) => step.question.id))];
+  const names = [
+    ...new Set(
+      steps.filter((step) => !practice.askOnly.has(step.question.id)).map((step) => step.question.id),
+    ),
+  ];
   const things = names.map((id) => ({ text: `question/${id}/short` }));
   return { state, parts: [say('practice.look.here', { things: { list: things } })] };
 }
@@ -91,5 +102,11 @@ export function look(practice: Practice, state: PracticeState, rest: readonly To
   const seen = visible.map((step) => observe(practice, state, step, sides));
   const parts = seen.flatMap((one) => one.parts);
   if (parts.length === 0) return { state, parts: [say('practice.look.nothing')] };
-  return { state: withEvents(state, seen.flatMap((one) => one.events)), parts };
+  return {
+    state: withEvents(
+      state,
+      seen.flatMap((one) => one.events),
+    ),
+    parts,
+  };
 }

@@ -31,7 +31,12 @@ function groupSides(answer: Answer | undefined, sides: readonly Side[]): [PlainA
 }
 
 /** The phrase for a look of one option, where the level tells things by their look. */
-function sightOf(practice: Practice, state: PracticeState, step: Step, answer: PlainAnswer): string | undefined {
+function sightOf(
+  practice: Practice,
+  state: PracticeState,
+  step: Step,
+  answer: PlainAnswer,
+): string | undefined {
   const { subtle } = practice.content.house.levels[state.house.level];
   if (!subtle || answer.status !== 'given' || typeof answer.value === 'object') return undefined;
   const id = `practice.sight/${step.question.id}/${answer.value}`;
@@ -46,7 +51,8 @@ function seenPart(
   where: Values,
 ): Part {
   const thing = { text: `question/${step.question.id}/short` };
-  const place = 'side' in where ? 'practice.seen.side' : 'member' in where ? 'practice.seen.member' : 'practice.seen';
+  const place =
+    'side' in where ? 'practice.seen.side' : 'member' in where ? 'practice.seen.member' : 'practice.seen';
   if (answer?.status !== 'given') return say(`${place}.hidden`, { thing, ...where });
   const sight = sightOf(practice, state, step, answer);
   const seen = sight ? { text: sight } : { answer, question: step.question.id };
@@ -54,7 +60,12 @@ function seenPart(
 }
 
 /** Looks at a step: by side only at the sides named, or at all it is asked about. */
-export function observe(practice: Practice, state: PracticeState, step: Step, sides: readonly Side[]): Observed {
+export function observe(
+  practice: Practice,
+  state: PracticeState,
+  step: Step,
+  sides: readonly Side[],
+): Observed {
   const answer = state.house.sheet[step.key];
   const { assessment } = knownHouse(practice, state);
   if (step.sides) {

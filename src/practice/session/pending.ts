@@ -38,7 +38,11 @@ export function pickedChoice(text: string, ids: readonly string[]): string | und
 }
 
 /** An answer to "which one": `undefined` when the message says something else. */
-export function takeChoice(practice: Practice, state: PracticeState, text: string): PracticeTurned | undefined {
+export function takeChoice(
+  practice: Practice,
+  state: PracticeState,
+  text: string,
+): PracticeTurned | undefined {
   if (state.pending?.kind !== 'choice') return undefined;
   const { choice } = state.pending;
   const picked = pickedChoice(text, choice.ids);
@@ -48,7 +52,11 @@ export function takeChoice(practice: Practice, state: PracticeState, text: strin
 }
 
 /** An answer to "where": sides or a member; `undefined` when the message names neither. */
-export function takePlace(practice: Practice, state: PracticeState, text: string): PracticeTurned | undefined {
+export function takePlace(
+  practice: Practice,
+  state: PracticeState,
+  text: string,
+): PracticeTurned | undefined {
   if (state.pending?.kind !== 'place') return undefined;
   const { choice } = state.pending;
   const per = practice.facts.get(choice.ids[0] ?? '')?.finding.per ?? 'side';

@@ -113,5 +113,8 @@ export function practiceTurn(
   const turned = take(practice, state, message);
   const next = { ...turned.state, revision: state.revision + 1 };
   const { phase, at, revision } = next;
-  return { state: next, reply: { parts: turned.parts, choices: turned.choices ?? [], phase, stop: at, revision } };
+  return {
+    state: next,
+    reply: { parts: turned.parts, choices: turned.choices ?? [], phase, stop: at, revision },
+  };
 }

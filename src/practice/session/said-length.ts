@@ -1,7 +1,8 @@
 import type { Token } from '../../answers/reading/tokens.ts';
 import { readLength } from '../../quantities/index.ts';
 
-const units = /^(?:inch|inches|in|foot|feet|ft|yards?|metres?|meters?|m|cm|mm|centimetres?|centimeters?|millimetres?)$/;
+const units =
+  /^(?:inch|inches|in|foot|feet|ft|yards?|metres?|meters?|m|cm|mm|centimetres?|centimeters?|millimetres?)$/;
 const longest = 4;
 
 /** The first length that a text names, in metres: "a quarter inch", "10 feet", "1/8 in". */
