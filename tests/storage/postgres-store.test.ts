@@ -13,10 +13,14 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => postgres.stop());
 
-describeStore('PostgreSQL', async (labelOf) => ({
-  store: await createPostgresStore({ url: await postgres.newDatabase(), labelOf }),
-  cleanUp: async () => undefined,
-}));
+let emptied: string | undefined;
+
+describeStore('PostgreSQL', async (labelOf) => {
+  emptied ??= await postgres.newDatabase();
+  const url = emptied;
+  const store = await createPostgresStore({ url, labelOf, connections: 4 });
+  return { store, cleanUp: async () => void (await query(url, 'TRUNCATE walks, messages, deliveries')) };
+});
 
 async function query(url: string, text: string, values: unknown[] = []) {
   const client = new Client({ connectionString: url });

@@ -35,11 +35,24 @@ export interface SiteParts {
   readonly ready: () => boolean;
 }
 
+type MakeReport = Site['makeReport'];
+
+/** A report of one record is made once a day and format: making one costs as much as a hundred turns. */
+function rememberReports(make: MakeReport, clock: () => Date): MakeReport {
+  const made = new WeakMap<WalkRecord, Map<string, string>>();
+  return (record, format) => {
+    const known = made.get(record) ?? new Map<string, string>();
+    const key = `${format} ${clock().toISOString().slice(0, 10)}`;
+    const text = known.get(key) ?? make(record, format);
+    made.set(record, known.set(key, text));
+    return text;
+  };
+}
+
 /** Puts the parts of a server together into what the webhook needs. */
 export function buildSite(settings: ServeSettings, { programme, store, clock, log, ready }: SiteParts): Site {
   const { checklist } = programme;
-  const report = (record: WalkRecord, format: Parameters<typeof makeReport>[3]) =>
-    makeReport(checklist, record, clock(), format);
+  const report = rememberReports((record, format) => makeReport(checklist, record, clock(), format), clock);
   return {
     shell: { programme, store, clock, announces: settings.ROOFDOWN_DELIVER_TO !== undefined },
     settings: siteSettings(settings),
