@@ -99,10 +99,14 @@ export function proposals(
   return list.map((one) => ({ ...one, requires: requiredBy(one, list) }));
 }
 
+/** A job at a side also waits for a job at what stands there: a wall for the shed in front of it. */
+function standsAt(job: Place, other: Place): boolean {
+  return job.side !== undefined && other.group !== undefined && other.sides.includes(job.side);
+}
+
 function requiredBy(job: Proposal, list: readonly Proposal[]): string[] {
   return list
-    .filter(
-      (one) => one !== job && job.action.requires.includes(one.action.id) && meets(job.place, one.place),
-    )
+    .filter((one) => one !== job && job.action.requires.includes(one.action.id))
+    .filter((one) => meets(job.place, one.place) || standsAt(job.place, one.place))
     .map((one) => one.id);
 }
