@@ -1,8 +1,9 @@
-import { transition } from 'xstate';
+import { createActor } from 'xstate';
 import { type AnswerKey, type AnswerSheet, answerKey } from '../answers/answer.ts';
 import type { FlowIndex } from '../answers/flow-index.ts';
 import { isOpen, pathOf, type Step } from '../answers/path.ts';
 import { stateOf, type WalkMachine } from './compile-machine.ts';
+import type { Question } from '../flow/flow.ts';
 import type { WalkContext, WalkEvent } from './events.ts';
 
 type Phase = 'asking' | 'readBack' | 'finished' | 'paused' | 'emergency';
@@ -47,6 +48,14 @@ export function placeOnMachine(machine: WalkMachine, index: FlowIndex, position:
   return machine.resolveState({ value, context } as never);
 }
 
+const byState = new WeakMap<FlowIndex, ReadonlyMap<string, Question>>();
+
+function questionsByState(index: FlowIndex): ReadonlyMap<string, Question> {
+  const known = byState.get(index) ?? new Map(index.flow.questions.map((one) => [stateOf(one.id), one]));
+  byState.set(index, known);
+  return known;
+}
+
 /** Reads the position back from a snapshot of the machine. */
 export function positionOf(snapshot: Snapshot): Position {
   const { value } = snapshot as { value: unknown };
@@ -57,10 +66,39 @@ export function positionOf(snapshot: Snapshot): Position {
   }
   const stop = (value as { asking?: Record<string, string> }).asking ?? {};
   const [state] = Object.values(stop);
-  const question = context.index.flow.questions.find((one) => stateOf(one.id) === state);
+  const question = questionsByState(context.index).get(state ?? '');
   const key =
     question && answerKey(question.id, question.of, question.of === undefined ? undefined : context.member);
   return { phase: 'asking', key, sheet: context.sheet };
+}
+
+type Scope = Parameters<WalkMachine['transition']>[2];
+const scopes = new WeakMap<WalkMachine, Scope>();
+
+const nothing = () => {};
+
+/**
+ * What the library wants beside a snapshot and an event. The machine starts and sends nothing, so one that does nothing
+ * serves for all transitions; the library's own `transition` builds an actor with its first snapshot for each.
+ */
+function inertScope(machine: WalkMachine, index: FlowIndex): Scope {
+  const known = scopes.get(machine);
+  if (known) return known;
+  const input: WalkContext = { index, sheet: {}, member: undefined, again: undefined, stoppedAt: undefined };
+  const self = createActor(machine, { input } as never);
+  const scope = {
+    self,
+    system: self.system,
+    id: '',
+    sessionId: '',
+    logger: nothing,
+    defer: nothing,
+    emit: nothing,
+    stopChild: nothing,
+    actionExecutor: nothing,
+  } as unknown as Scope;
+  scopes.set(machine, scope);
+  return scope;
 }
 
 /** One event, from a stored position to the next; nothing else is kept between events. */
@@ -70,8 +108,9 @@ export function stepWalk(
   position: Position,
   event: WalkEvent,
 ): Position {
-  const [next] = transition(machine, placeOnMachine(machine, index, position) as never, event as never);
-  return positionOf(next as Snapshot);
+  const placed = placeOnMachine(machine, index, position);
+  const next = machine.transition(placed as never, event as never, inertScope(machine, index));
+  return positionOf(next as unknown as Snapshot);
 }
 
 /** Whether the walk as it stands takes an event: one that it does not take would change nothing, in silence. */

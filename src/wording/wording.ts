@@ -119,19 +119,33 @@ function valueText(wording: Wording, intl: IntlShape<string>, texts: Texts, valu
     : plainAnswerText(wording, value.answer, question);
 }
 
-const caches = new Map<string, ReturnType<typeof createIntlCache>>();
+const byLanguage = new Map<string, IntlShape<string>>();
 
 function intlFor(language: string): IntlShape<string> {
-  const cache = caches.get(language) ?? createIntlCache();
-  caches.set(language, cache);
-  return createIntl({ locale: language, defaultLocale: language, messages: {}, timeZone: 'UTC' }, cache);
+  const known =
+    byLanguage.get(language) ??
+    createIntl({ locale: language, defaultLocale: language, messages: {}, timeZone: 'UTC' }, createIntlCache());
+  byLanguage.set(language, known);
+  return known;
+}
+
+type Said = Readonly<Record<string, string | number>>;
+const saidLimits = { imperial: new WeakMap<Limits, Said>(), metric: new WeakMap<Limits, Said>() };
+
+/** The limits of a place in words, put together once: they are many, and most texts use none or one. */
+function limitsIn(units: UnitSystem, limits: Limits, length: (metres: number) => string): Said {
+  const known =
+    saidLimits[units].get(limits) ??
+    Object.fromEntries([...limits].map(([id, limit]) => [id, limitText(limit, length)]));
+  saidLimits[units].set(limits, known);
+  return known;
 }
 
 /** Makes a wording for a reader. Every text may use the limits of the reader's place by their ids. */
 export function createWording(texts: Texts, reader: Reader): Wording {
   const intl = intlFor(reader.language);
   const length = (lengthMetres: number) => sayLength(metres(lengthMetres), reader.units).text;
-  const limits = Object.fromEntries([...reader.limits].map(([id, limit]) => [id, limitText(limit, length)]));
+  const limits = limitsIn(reader.units, reader.limits, length);
   const wording: Wording = {
     reader,
     length,
