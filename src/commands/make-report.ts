@@ -1,6 +1,6 @@
 import type { Checklist } from '../assess/checklist.ts';
 import type { WalkRecord } from '../conversation/record.ts';
-import type { Limits } from '../planning/budget.ts';
+import type { Limits } from '../planning/budget-plan.ts';
 import { assessDone } from '../planning/done.ts';
 import { planFor } from '../planning/planning.ts';
 import { toFindOut } from '../planning/to-find-out.ts';
@@ -21,7 +21,11 @@ export function makeReport(
   size: { readonly width?: number; readonly extent?: 'whole' | 'screen'; readonly limits?: Limits } = {},
 ): string {
   const { sheet, done = [] } = record;
-  const assessment = assessDone(checklist, sheet, done.map((one) => one.action));
+  const assessment = assessDone(
+    checklist,
+    sheet,
+    done.map((one) => one.action),
+  );
   const unknown = toFindOut(checklist, sheet, assessment);
   const wording = wordingFor(checklist, record);
   const report = buildReport({

@@ -1,7 +1,7 @@
 import type { Assessment } from '../assess/assess.ts';
 import type { Checklist } from '../assess/checklist.ts';
 import { groupKeyOf, groupsOf, type JobGroup } from './doubt/group-table.ts';
-import { layOutOrder, type OrderRun, type OrderTable, orderRun, runOrder } from './doubt/order-table.ts';
+import { layOutOrder, type OrderTable } from './doubt/order-table.ts';
 import {
   countRanks,
   type RankCounts,
@@ -10,6 +10,7 @@ import {
   rankCounts,
   sortByShare,
 } from './doubt/rank-counts.ts';
+import { type OrderRun, orderRun, runOrder } from './doubt/run-order.ts';
 import { seededRandom } from './seeded-random.ts';
 
 /** How far one job, or one line of the list, can be trusted to stand where it stands. */

@@ -1,7 +1,8 @@
 import type { AnswerSheet } from '../answers/answer.ts';
 import type { Assessment } from '../assess/assess.ts';
 import type { Checklist } from '../assess/checklist.ts';
-import { type BudgetPlan, type Limits, planWithin } from './budget.ts';
+import { planWithin } from './budget.ts';
+import type { BudgetPlan, Limits } from './budget-plan.ts';
 import { type Curve, curveOf } from './curve.ts';
 import { type Doubt, doubtOf } from './doubt.ts';
 import { type SensitiveValue, sensitivityOf } from './sensitivity.ts';

@@ -1,7 +1,8 @@
 import type { Assessment } from '../assess/assess.ts';
 import type { Checklist } from '../assess/checklist.ts';
 import { groupsOf, type JobGroup } from './doubt/group-table.ts';
-import { type OrderRun, type OrderTable, orderRun, runOrder } from './doubt/order-table.ts';
+import type { OrderTable } from './doubt/order-table.ts';
+import { type OrderRun, orderRun, runOrder } from './doubt/run-order.ts';
 import { orderTableOf } from './doubt.ts';
 
 /** A readiness value that would change the first three lines of the list, all others as they are. */

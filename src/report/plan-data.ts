@@ -1,6 +1,6 @@
 import type { Step } from '../answers/path.ts';
 import { cleanText } from '../answers/reading/clean-text.ts';
-import type { BudgetPlan } from '../planning/budget.ts';
+import type { BudgetPlan } from '../planning/budget-plan.ts';
 import { groupKeyOf } from '../planning/doubt/group-table.ts';
 import type { Doubt } from '../planning/doubt.ts';
 import type { Planning } from '../planning/planning.ts';

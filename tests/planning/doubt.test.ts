@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess/assess.ts';
 import { groupKeyOf } from '../../src/planning/doubt/group-table.ts';
-import { orderRun, runOrder } from '../../src/planning/doubt/order-table.ts';
+import { orderRun, runOrder } from '../../src/planning/doubt/run-order.ts';
 import { doubtOf, drawReadiness, orderTableOf } from '../../src/planning/doubt.ts';
 import { seededRandom } from '../../src/planning/seeded-random.ts';
 import { sensitivityOf } from '../../src/planning/sensitivity.ts';
@@ -76,9 +76,9 @@ describe('doubt about the order', () => {
     for (const { firstAhead } of tossUps) expect(firstAhead).toBeLessThan(2 / 3);
   });
 
-  it('draws a thousand times in 30 ms for a full house', () => {
+  it('draws a thousand times in 30 ms for a full house on a quiet machine', () => {
     const assessment = assess(checklist, sheetOf('houses/old-flume-road-27'));
-    // A machine at work on other things is given twice the time.
+    // A machine at work on other things is given twice that time.
     expect(quickestMilliseconds(() => doubtOf(checklist, assessment, 1), 8)).toBeLessThan(60);
   });
 });

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import type { Limits } from '../../planning/budget.ts';
+import type { Limits } from '../../planning/budget-plan.ts';
 import { ProgramError } from '../program-error.ts';
 
 /** What a command was told about money, hours and prices. */

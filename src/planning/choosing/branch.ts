@@ -1,6 +1,6 @@
-import type { Part } from './bound.ts';
 import { type ChoiceProblem, fits, type Spend } from './choice.ts';
 import { applyJob, effectOf } from './effects.ts';
+import type { Part } from './relaxed.ts';
 
 /** A part of the search: some jobs are chosen, some left out, the rest is open. */
 export interface Branch extends Part {
