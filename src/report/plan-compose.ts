@@ -26,14 +26,17 @@ function doubtTable({ report, say, words }: Page, doubt: Planning['doubt']): Blo
   return [{ kind: 'grid', head: [say('doubt.job'), say('doubt.top-three'), say('doubt.places')], rows }];
 }
 
+/** Two decimals, or three where two would show no difference. */
+const digits = (value: number, other: number) => value.toFixed(value.toFixed(2) === other.toFixed(2) ? 3 : 2);
+
 function sensitiveTable({ say, words, wording }: Page, { sensitive }: Planning['doubt']): Block[] {
   if (sensitive.length === 0) return [];
   const rows = sensitive
     .slice(0, toldValues)
     .map(({ element, what, readiness, changesAt, firstThree }) => [
       say(element.endsWith(':flame') ? 'doubt.flame' : 'doubt.embers', { what }),
-      inline(readiness.toFixed(2)),
-      inline(changesAt.toFixed(2)),
+      inline(digits(readiness, changesAt)),
+      inline(digits(changesAt, readiness)),
       inline(
         wording.value({ list: firstThree.map((rank) => (rank > 0 ? rank : words('doubt.sensitive.off'))) }),
       ),
