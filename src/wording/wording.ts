@@ -4,6 +4,7 @@ import type { LimitInForce, Limits } from '../answers/limits.ts';
 import type { Question } from '../flow/flow.ts';
 import { sideNames, type Text } from '../flow/schema/base.ts';
 import { metres, sayLength } from '../quantities/index.ts';
+import { onAllSides } from './on-all-sides.ts';
 import type { Audience, TextId, UnitSystem, Value, Values } from './say.ts';
 
 /** Who reads, and how. */
@@ -154,7 +155,7 @@ export function createWording(texts: Texts, reader: Reader): Wording {
     text: (id, values) => {
       const text = texts.catalogue.get(id);
       if (text === undefined) throw new Error(`The flow has no text "${id}".`);
-      const written = forAudience(text, reader.audience);
+      const written = onAllSides(forAudience(text, reader.audience), texts.catalogue, values?.side);
       if (!written.includes('{')) return written;
       const said: Record<string, string | number> = { ...limits };
       for (const [name, value] of Object.entries(values ?? {})) {
