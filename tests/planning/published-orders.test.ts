@@ -47,11 +47,6 @@ describe('what studies found to matter more comes first on houses made for it', 
     order.before.flatMap((first) => order.after.map((second) => ({ ...order, first, second }))),
   );
 
-  /** Orders that the weights as they are keep in too few draws, with the part in which they hold. */
-  const notYet = new Map([['mesh-vents before re-clad-wall', 0.83]]);
-  const isKept = ({ first, second }: { first: string; second: string }) =>
-    !notYet.has(`${first} before ${second}`);
-
   const check = ({ house, by, first, second }: (typeof cases)[number]) => {
     const assessment = assess(checklist, sheetOf(`planning/houses/${house}`));
     const list = assessment.proposals;
@@ -68,13 +63,7 @@ describe('what studies found to matter more comes first on houses made for it', 
     expect(part).toBeGreaterThanOrEqual(holdsIn);
   };
 
-  it.each(cases.filter(isKept))('$study: $first before $second by $by ($claim)', check);
-
-  // Fails once the weights keep the order: then it belongs above.
-  it.fails.each(cases.filter((one) => !isKept(one)))(
-    'not yet: $study: $first before $second by $by ($claim)',
-    check,
-  );
+  it.each(cases)('$study: $first before $second by $by ($claim)', check);
 
   it.each(sixWeaknesses)(
     'California Civil Code 1102.6f (reported): "$weakness" leads to a job in the list',
@@ -96,8 +85,7 @@ describe('what studies found to matter more comes first on houses made for it', 
     expect(part).toBeGreaterThanOrEqual(holdsIn);
   });
 
-  // Holds in 0.92 of the draws only; fails once the weights keep it.
-  it.fails('not yet: Zamanialaei 2025 (read): spacing was strongest, so a house 10 ft away is the heaviest way in on that side', () => {
+  it('Zamanialaei 2025 (read): spacing was strongest, so a house 10 ft away is the heaviest way in on that side', () => {
     const assessment = assess(checklist, sheetOf('planning/houses/neighbour-near'));
     const part = partHolding(assessment, (readiness) => {
       const left = weighed(assessment, readiness).filter(({ way }) => way.side === 'left');
