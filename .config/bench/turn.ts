@@ -118,9 +118,9 @@ const own = await inTurns(
   },
   { warm: 15, rounds: 31 },
 );
-console.log(`The real walk, ${answers.length} turns: ${perTurn(own['turn'] ?? 0, answers.length)}, with the reply in words ${perTurn(own['worded'] ?? 0, answers.length)}; reducer ${perTurn(own['reducer'] ?? 0, answers.length)}`);
-console.log(`Sixty questions: ${perTurn(own['sixty'] ?? 0, 60)}; reducer ${perTurn(own['sixtyReducer'] ?? 0, 60)}`);
-const overReducer = (own['turn'] ?? 0) / (own['reducer'] ?? 0);
+console.log(`The real walk, ${answers.length} turns: ${perTurn(own.turn, answers.length)}, with the reply in words ${perTurn(own.worded, answers.length)}; reducer ${perTurn(own.reducer, answers.length)}`);
+console.log(`Sixty questions: ${perTurn(own.sixty, 60)}; reducer ${perTurn(own.sixtyReducer, 60)}`);
+const overReducer = own.turn / own.reducer;
 sayRatio('a turn of the real walk over a hand-written reducer', overReducer, 'at most 5', overReducer <= 5);
 
 installPeers();
@@ -128,14 +128,17 @@ const speak = speaker(sixty);
 const against = await inTurns(
   {
     ours: () => walkOurs(sixty, sixtyAnswers, speak),
+    wordless: () => walkOurs(sixty, sixtyAnswers),
     botbuilder: await peer('botbuilder'),
     grammy: await peer('grammy'),
     survey: await peer('survey'),
   },
-  { warm: 2, rounds: 7 },
+  { warm: 3, rounds: 9 },
 );
 for (const [name, milliseconds] of Object.entries(against)) console.log(`Sixty questions, replies in words, ${name}: ${perTurn(milliseconds, 60)}`);
-const times = (name: string) => (against[name] ?? 0) / (against['ours'] ?? 1);
+const times = (name: keyof typeof against) => against[name] / against.ours;
 sayRatio('botbuilder-dialogs over ours', times('botbuilder'), 'over 1', times('botbuilder') > 1);
 sayRatio('@grammyjs/conversations over ours', times('grammy'), 'at least 10', times('grammy') >= 10);
 sayRatio('survey-core over ours', times('survey'), 'at least 10', times('survey') >= 10);
+const wordless = against.grammy / against.wordless;
+console.log(`Without the reply in words ${perTurn(against.wordless, 60)}: @grammyjs/conversations takes ${wordless.toFixed(1)} times as long.`);

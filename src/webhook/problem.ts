@@ -1,6 +1,10 @@
 /** What can be wrong with a request; the last part of the `type` of a problem. */
 export const problems = {
   'not-signed': { status: 401, title: 'The request is not signed, or its signature does not hold.' },
+  'wrong-host': {
+    status: 421,
+    title: 'Without a secret, requests are taken for this machine by its own name only.',
+  },
   'unknown-walk': { status: 404, title: 'There is no such walk.' },
   'unknown-path': { status: 404, title: 'There is nothing at this address.' },
   'unknown-delivery': { status: 404, title: 'There is no such dead delivery.' },

@@ -39,7 +39,7 @@ describe('the tables in PostgreSQL', () => {
       url,
       "SELECT DISTINCT data_type FROM information_schema.columns WHERE table_schema = 'public' ORDER BY 1",
     );
-    expect(rows.map((row) => row['data_type'])).toEqual(['integer', 'text']);
+    expect(rows.map((row) => row.data_type)).toEqual(['integer', 'text']);
   });
 
   it('are made once by eight servers that start at the same moment', async () => {
@@ -48,7 +48,7 @@ describe('the tables in PostgreSQL', () => {
       Array.from({ length: 8 }, () => createPostgresStore({ url, connections: 2 })),
     );
     const rows = await query(url, 'SELECT number FROM migrations ORDER BY number');
-    expect(rows.map((row) => row['number'])).toEqual([0, ...postgresMigrations.map((step) => step.number)]);
+    expect(rows.map((row) => row.number)).toEqual([0, ...postgresMigrations.map((step) => step.number)]);
     await Promise.all(stores.map((store) => store.close()));
   });
 

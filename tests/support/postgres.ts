@@ -30,7 +30,7 @@ function freePort(): Promise<number> {
  * is to be `durable`.
  */
 export async function startPostgres({ durable = false } = {}): Promise<TestPostgres> {
-  process.env['LC_ALL'] ??= 'C.UTF-8';
+  process.env.LC_ALL ??= 'C.UTF-8';
   const folder = mkdtempSync(join(tmpdir(), 'roofdown-postgres-'));
   const port = await freePort();
   const postgres = new EmbeddedPostgres({

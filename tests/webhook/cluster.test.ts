@@ -73,7 +73,7 @@ describe('three servers on one PostgreSQL', () => {
         const id = `${walk}-${n}`;
         const body = { text: n % 5 === 4 ? 'skip' : 'where am i' };
         const reply = await sayUntilAnswered(ports, `/walks/${walk}/messages`, body, id);
-        got.push({ id, revision: Number(reply['revision']) });
+        got.push({ id, revision: Number(reply.revision) });
         acknowledgedInAll += 1;
       }
       return got;
@@ -108,11 +108,11 @@ describe('three servers on one PostgreSQL', () => {
     const [sample] = acknowledged[0] ?? [];
     const again = await sayUntilAnswered(
       ports,
-      `/walks/${walks[0]?.['walk']}/messages`,
+      `/walks/${walks[0]?.walk}/messages`,
       { text: 'skip' },
       sample?.id ?? '',
     );
-    expect(again['revision']).toBe(sample?.revision);
+    expect(again.revision).toBe(sample?.revision);
     await store.close();
     // Losing the database ended none of them.
     const [, ...others] = [...servers, fourth];
@@ -134,7 +134,7 @@ describe('three servers on one PostgreSQL', () => {
         ),
       ),
     );
-    expect(replies.map((one) => Number(one['revision'])).sort((a, b) => a - b)).toEqual(
+    expect(replies.map((one) => Number(one.revision)).sort((a, b) => a - b)).toEqual(
       Array.from({ length: 50 }, (_, at) => at + 2),
     );
     await Promise.all(servers.map((server) => server.end('SIGTERM')));
@@ -146,7 +146,7 @@ describe('a server that is asked to end', () => {
     const file = join(folder, 'stopping.sqlite');
     const server = await start({ ROOFDOWN_DATABASE_FILE: file });
     const begun = await post(server.port, '/walks', {}, 'start');
-    const path = `/walks/${begun.body['walk']}/messages`;
+    const path = `/walks/${begun.body.walk}/messages`;
     const inFlight = Array.from({ length: 30 }, (_, n) =>
       post(server.port, path, { text: 'where am i' }, `m${n}`),
     );
@@ -160,7 +160,7 @@ describe('a server that is asked to end', () => {
     // Whatever was not answered was not taken: no turn was cut short.
     const { createSqliteStore } = await import('../../src/storage/sqlite/sqlite-store.ts');
     const store = createSqliteStore({ file });
-    const record = await store.load(String(begun.body['walk']) as WalkId);
+    const record = await store.load(String(begun.body.walk) as WalkId);
     expect(record?.revision).toBe(1 + answered.length);
     await store.close();
     const log = server.log

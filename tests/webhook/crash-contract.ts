@@ -33,7 +33,7 @@ export function describeCrashes(name: string, prepare: (folder: string) => Promi
       const server = await start(store.settings);
       const tag = `${moment}-${step}`;
       const begun = await post(server.port, '/walks', {}, `start-${tag}`);
-      const path = `/walks/${begun.body['walk']}/messages`;
+      const path = `/walks/${begun.body.walk}/messages`;
       await server.arm(moment, step);
       const outcome = await post(server.port, path, { text: 'no' }, `m-${tag}`).then(
         () => 'answered' as const,

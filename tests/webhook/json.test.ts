@@ -87,7 +87,7 @@ describe('a walk over JSON', () => {
     await one.say({ text: 'skip' }, { 'webhook-id': 'message-2' });
     expect((await one.say({ text: 'no' }, id)).body).toMatchObject({
       revision: 2,
-      reply: (first.body as never)['reply'],
+      reply: (first.body as never).reply,
     });
     const other = await started(one);
     expect((await other.say({ text: 'no' }, id)).body.walk).toBe(other.body.walk);
@@ -145,7 +145,7 @@ describe('what is wrong with a request', () => {
     // RFC 9457 3.1: type is a URI reference, title a summary of the type, status the same as that of the response.
     expect(problem).toMatchObject({ type: `/problems/${code}`, status });
     const described = await webhook.fetch(jsonRequest('GET', `/problems/${code}`));
-    expect(await described.text()).toBe(`${problem['title']}\n`);
+    expect(await described.text()).toBe(`${problem.title}\n`);
   });
 
   it('is said of a body that is not JSON by its type', async () => {
@@ -155,6 +155,18 @@ describe('what is wrong with a request', () => {
     });
     expect((await webhook.fetch(form)).status).toBe(415);
   });
+
+  it.each(['http://walks.example.org', 'http://127.0.0.1.example.org', 'http://10.0.0.7'])(
+    'is that it came for %s, while there is no secret',
+    async (name) => {
+      const { webhook, store } = testSite();
+      const request = (host: string) => new Request(`${host}/walks`, { method: 'POST' });
+      expect((await webhook.fetch(request(name))).status).toBe(421);
+      expect(await store.list()).toEqual([]);
+      for (const host of ['http://localhost:8080', 'http://[::1]:8080', 'http://127.0.0.1'])
+        expect((await webhook.fetch(request(host))).status).toBe(201);
+    },
+  );
 
   it('does not repeat what was sent', async () => {
     const { webhook } = testSite();

@@ -76,7 +76,7 @@ describe('the serve command', () => {
       .trim()
       .split('\n')
       .map((line) => JSON.parse(line) as Record<string, unknown>);
-    expect(lines.map((line) => line['msg'])).toEqual(
+    expect(lines.map((line) => line.msg)).toEqual(
       expect.arrayContaining(['listening', 'request', 'stopping', 'stopped']),
     );
     expect(written.out).not.toContain(walk);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { isLoopback, readServeSettings } from '../../src/commands/serve/read-settings.ts';
+import { readServeSettings } from '../../src/commands/serve/read-settings.ts';
+import { isLoopback } from '../../src/webhook/loopback.ts';
 import { exampleSecret, openSettings, siteKey } from './test-site.ts';
 
 describe('the settings of the server', () => {

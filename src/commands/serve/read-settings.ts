@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { isLoopback } from '../../webhook/loopback.ts';
 import { readSecret } from '../../webhook/standard-webhooks.ts';
 import { ProgramError } from '../program-error.ts';
 
@@ -56,11 +57,6 @@ export const ServeEnvironment = z.object({
   ROOFDOWN_LOG_LEVEL: z.enum(['debug', 'info', 'warn', 'error', 'silent']).default('info'),
 });
 export type ServeSettings = z.infer<typeof ServeEnvironment>;
-
-/** Whether only this machine can reach an address. */
-export function isLoopback(host: string): boolean {
-  return host === 'localhost' || host === '::1' || /^127(?:\.\d{1,3}){3}$/u.test(host);
-}
 
 /** What does not go together, each with what to do. */
 function conflicts(settings: ServeSettings): string[] {

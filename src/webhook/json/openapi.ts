@@ -14,7 +14,7 @@ const json = (name: string) => ({ 'application/json': { schema: ref(name) } });
 
 /** The problems of an operation, by status. */
 function failures(codes: readonly ProblemCode[]): Record<string, object> {
-  const all: readonly ProblemCode[] = ['not-signed', ...codes];
+  const all: readonly ProblemCode[] = ['not-signed', 'wrong-host', ...codes];
   return Object.fromEntries(
     all.map((code) => [
       String(problems[code].status),

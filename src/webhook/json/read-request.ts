@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { isLoopback } from '../loopback.ts';
 import { HttpProblem } from '../problem.ts';
 import type { Site } from '../site.ts';
 import { verify } from '../standard-webhooks.ts';
@@ -23,8 +24,12 @@ export async function readSigned({ settings, shell }: Site, request: Request): P
   const body = await request.text();
   const header = (name: string) => request.headers.get(name) ?? undefined;
   const id = header('webhook-id');
-  if (settings.jsonKey === undefined) return { messageId: id?.slice(0, 256), body };
   const url = new URL(request.url);
+  if (settings.jsonKey === undefined) {
+    // A web page whose name was made to mean this machine comes with its own name.
+    if (!isLoopback(url.hostname)) throw new HttpProblem('wrong-host');
+    return { messageId: id?.slice(0, 256), body };
+  }
   const signed = body === '' ? `${request.method} ${url.pathname}${url.search}` : body;
   const headers = { id, timestamp: header('webhook-timestamp'), signature: header('webhook-signature') };
   const verified = verify(settings.jsonKey, headers, signed, shell.clock());

@@ -38,7 +38,7 @@ Database.prototype.prepare = function (this: Database.Database, sql: string) {
 } as never;
 ServerResponse.prototype.end = stepping(ServerResponse.prototype.end as never) as never;
 
-const flow = JSON.parse(readFileSync(process.env['TEST_FLOW'] ?? '', 'utf8')) as Flow;
+const flow = JSON.parse(readFileSync(process.env.TEST_FLOW ?? '', 'utf8')) as Flow;
 const io = {
   stdin: process.stdin,
   stdout: process.stdout,

@@ -1,0 +1,4 @@
+/** Whether only this machine can reach an address; a host of a URL may stand in brackets. */
+export function isLoopback(host: string): boolean {
+  return host === 'localhost' || host === '::1' || host === '[::1]' || /^127(?:\.\d{1,3}){3}$/u.test(host);
+}
