@@ -7,6 +7,7 @@ import { toFindOut } from '../planning/to-find-out.ts';
 import { upkeepFor } from '../planning/upkeep.ts';
 import { buildReport } from '../report/build-report.ts';
 import { type ReportFormat, renderReport } from '../report/formats.ts';
+import type { Extent } from '../report/page.ts';
 import { seed } from '../settings.ts';
 import { wordingFor } from './wording-for.ts';
 
@@ -18,7 +19,7 @@ export function makeReport(
   },
   date: Date,
   format: ReportFormat,
-  size: { readonly width?: number; readonly extent?: 'whole' | 'screen'; readonly limits?: Limits } = {},
+  size: { readonly width?: number; readonly extent?: Extent; readonly limits?: Limits } = {},
 ): string {
   const { sheet, done = [] } = record;
   const assessment = assessDone(

@@ -2,6 +2,7 @@ import type { WalkId } from '../conversation/record.ts';
 import type { Shell } from '../conversation/shell.ts';
 import { chooseTerminalMode } from '../terminal/mode.ts';
 import type { TerminalConversation, TerminalEnd } from '../terminal/ports.ts';
+import { askBudget } from './ask-budget.ts';
 import { findWalk } from './find-walk.ts';
 import type { CommandIo } from './io.ts';
 import { loadProgramme } from './load-programme.ts';
@@ -78,7 +79,7 @@ async function chooseConversation(
 ): Promise<TerminalConversation> {
   const width = () => Math.min(io.stdout.columns ?? 80, 80);
   const reader = readerOf(options);
-  const open = (id: WalkId) => terminalConversation(shell, id, width, reader);
+  const open = (id: WalkId) => askBudget(shell, id, terminalConversation(shell, id, width, reader), width);
   if (options.walk !== undefined) return open((await findWalk(shell.store, options.walk)).id);
   const kept = options.new
     ? undefined

@@ -4,8 +4,8 @@ import type { Block, Field, Spans } from './document.ts';
 import { inline } from './inline.ts';
 import type { Report } from './report.ts';
 
-/** The whole report, or the part of it that fits the end of a walk on a screen: the list and what to mind. */
-export type Extent = 'whole' | 'screen';
+/** The whole report; the part that fits the end of a walk on a screen (the list and what to mind); or the budget alone. */
+export type Extent = 'whole' | 'screen' | 'budget';
 
 /** What every section of the document is written with. */
 export interface Page {
