@@ -19,6 +19,8 @@ const items = <T>(located: readonly { readonly item: T }[]): T[] => located.map(
 function assemble(parts: FlowParts, outside: KnownOutside): Flow | undefined {
   const walk = parts.walks[0]?.item;
   if (!walk) return undefined;
+  const call = parts.calls[0]?.item;
+  const shortCall = parts.shortCalls[0]?.item;
   const flow = {
     walk,
     stops: walk.stops,
@@ -35,6 +37,8 @@ function assemble(parts: FlowParts, outside: KnownOutside): Flow | undefined {
     sources: items(parts.sources),
     rulebooks: items(parts.rulebooks),
     words: Object.fromEntries(parts.words.map(({ item }) => [item.language, item])),
+    ...(call ? { call } : {}),
+    ...(shortCall ? { shortCall } : {}),
     phrases: Object.fromEntries(parts.phrases.map(({ item }) => [item.id, item.text])),
   };
   return { ...flow, fingerprint: outside.fingerprint(JSON.stringify(flow)) };

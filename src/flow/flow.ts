@@ -1,6 +1,7 @@
 import type * as z from 'zod';
 import type { Action, Caution, Cost, Upkeep } from './schema/action.ts';
 import type { Text } from './schema/base.ts';
+import type { Call, ShortCall } from './schema/call.ts';
 import type { Stop, Walk } from './schema/file.ts';
 import type { Element, Finding, WayIn } from './schema/finding.ts';
 import type { Group, Question as RawQuestion } from './schema/question.ts';
@@ -32,6 +33,9 @@ export interface Flow {
   readonly rulebooks: readonly Rulebook[];
   /** language -> its words */
   readonly words: Readonly<Record<string, Words>>;
+  /** What is said and heard in a call that a volunteer guides; without it nobody is guided. */
+  readonly call?: Call;
+  readonly shortCall?: ShortCall;
   /** phrase id -> text that is said outside questions */
   readonly phrases: Readonly<Record<string, Text>>;
   /** Changes whenever anything above changes. */

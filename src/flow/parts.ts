@@ -22,10 +22,12 @@ export interface FlowParts {
   readonly sources: ReturnType<typeof gather<'sources'>>;
   readonly rulebooks: Located<Rulebook>[];
   readonly words: Located<Words>[];
+  readonly calls: One<'call'>[];
+  readonly shortCalls: One<'shortCall'>[];
   readonly phrases: Located<{ id: string; text: NonNullable<FlowFile['phrases']>[string] }>[];
 }
 
-function single<K extends 'walk' | 'rulebook' | 'words'>(files: readonly ReadFile[], key: K): One<K>[] {
+function single<K extends 'walk' | 'rulebook' | 'words' | 'call' | 'shortCall'>(files: readonly ReadFile[], key: K): One<K>[] {
   return files.flatMap(({ file, document }) => {
     const item = file[key];
     return item === undefined ? [] : [{ item: item as NonNullable<FlowFile[K]>, document, path: [key] }];
@@ -69,6 +71,8 @@ export function gatherParts(files: readonly ReadFile[]): FlowParts {
     sources: gather(files, 'sources'),
     rulebooks: single(files, 'rulebook'),
     words: single(files, 'words'),
+    calls: single(files, 'call'),
+    shortCalls: single(files, 'shortCall'),
     phrases: keyed(files, 'phrases').map(({ id, value, ...at }) => ({
       ...at,
       item: { id, text: value as NonNullable<FlowFile['phrases']>[string] },

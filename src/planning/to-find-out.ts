@@ -1,13 +1,11 @@
-import type { Answer, AnswerKey, AnswerSheet, PlainAnswer } from '../answers/answer.ts';
-import { compileCondition, type Test } from '../answers/condition.ts';
+import type { AnswerKey, AnswerSheet } from '../answers/answer.ts';
 import { openSides, pathOf, type Step } from '../answers/path.ts';
 import { type Assessment, assess } from '../assess/assess.ts';
 import type { Checklist } from '../assess/checklist.ts';
-import { readBound } from '../flow/bound.ts';
-import type { Question } from '../flow/flow.ts';
 import type { Side } from '../flow/schema/base.ts';
 import { takenOffBy } from '../ranking/rank.ts';
 import { groupKeyOf } from './doubt/group-table.ts';
+import { answerFor, givenValue, priorOf } from './possible-answers.ts';
 
 /** An answer that is not known, and what knowing it may bring to light. */
 export interface ToFindOut {
@@ -26,41 +24,6 @@ export interface ToFindOut {
   readonly change: number;
   /** How many of the first three lines would be others, expected over the same answers; 0 to 3. */
   readonly moves: number;
-}
-
-type Prior = NonNullable<Question['priors']>[number];
-
-const compiled = new WeakMap<Prior, Test>();
-
-/** The first prior whose condition holds; one whose condition is not known is passed over. */
-function priorOf(checklist: Checklist, question: Question, now: Assessment, step: Step): Prior['are'] {
-  const { index } = checklist;
-  const found = question.priors?.find((prior) => {
-    if (!prior.if) return true;
-    const test = compiled.get(prior) ?? compileCondition(prior.if, (id) => index.questions.get(id));
-    compiled.set(prior, test);
-    const spot = step.group === undefined ? {} : { group: step.group, member: step.member ?? '' };
-    return test(now.facts, spot) === 'yes';
-  });
-  return found?.are ?? {};
-}
-
-function givenValue(question: Question, id: string): PlainAnswer | undefined {
-  if (question.kind === 'several') return { status: 'given', value: [id] };
-  if (question.kind === 'choice' || question.kind === 'yesNo') return { status: 'given', value: id };
-  const value = readBound(question.kind === 'number' ? Number(id) : id, question.kind);
-  return typeof value === 'number' ? { status: 'given', value } : undefined;
-}
-
-function answerFor(
-  step: Step,
-  sides: readonly Side[],
-  value: PlainAnswer,
-  before: Answer | undefined,
-): Answer {
-  if (!step.sides) return value;
-  const known = before?.status === 'bySide' ? before.sides : {};
-  return { status: 'bySide', sides: { ...known, ...Object.fromEntries(sides.map((side) => [side, value])) } };
 }
 
 /** The sides of a step that are not known, or one entry for a question that is not by side. */
@@ -126,7 +89,7 @@ function expectedWorth(
   sides: readonly Side[],
 ): Worth {
   const expected = { stake: 0, change: 0, moves: 0 };
-  for (const [id, probability] of Object.entries(priorOf(checklist, step.question, today.assessment, step))) {
+  for (const [id, probability] of Object.entries(priorOf(checklist, today.assessment.facts, step))) {
     const value = givenValue(step.question, id);
     if (!value || probability === 0) continue;
     const tried = { ...sheet, [step.key]: answerFor(step, sides, value, sheet[step.key]) };

@@ -3,6 +3,7 @@ import { problemAt } from '../located.ts';
 import type { FlowParts } from '../parts.ts';
 import type { FlowProblem } from '../problem.ts';
 import { checkActions } from './check-actions.ts';
+import { checkCalls } from './check-calls.ts';
 import { checkFindings } from './check-findings.ts';
 import { checkQuestions } from './check-questions.ts';
 import { checkReach } from './check-reach.ts';
@@ -90,6 +91,7 @@ export function checkParts(
     ...checkFindings(parts, lookup),
     ...checkActions(parts, lookup),
     ...checkRulebooks(parts, lookup),
+    ...checkCalls(parts, lookup),
     ...parts.cautions.flatMap((one) =>
       one.item.sources.flatMap((id, index) =>
         reference(one, ['sources', index], 'source', id, lookup.sources),

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { Action, Caution, Cost, Upkeep } from './action.ts';
 import { Id, Text } from './base.ts';
+import { Call, ShortCall } from './call.ts';
 import { Element, Finding, WayIn } from './finding.ts';
 import { Group, Question } from './question.ts';
 import { Rulebook, Source } from './rulebook.ts';
@@ -65,6 +66,8 @@ export const FlowFile = z.strictObject({
   sources: z.array(Source).optional(),
   rulebook: Rulebook.optional(),
   words: Words.optional(),
+  call: Call.optional(),
+  shortCall: ShortCall.optional(),
   /** phrase id -> text that the program says outside questions */
   phrases: z.record(z.string(), Text).optional(),
 });
