@@ -87,7 +87,7 @@ describe('a walk over JSON', () => {
     await one.say({ text: 'skip' }, { 'webhook-id': 'message-2' });
     expect((await one.say({ text: 'no' }, id)).body).toMatchObject({
       revision: 2,
-      reply: (first.body as never).reply,
+      reply: (first.body as unknown as { reply: object }).reply,
     });
     const other = await started(one);
     expect((await other.say({ text: 'no' }, id)).body.walk).toBe(other.body.walk);

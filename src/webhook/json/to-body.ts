@@ -3,13 +3,13 @@ import type { Ask, Progress, Reply } from '../../conversation/message.ts';
 import { progressOf } from '../../conversation/progress.ts';
 import type { WalkRecord } from '../../conversation/record.ts';
 import { wordReply } from '../../wording/word-reply.ts';
+import type { WordedAsk } from '../../wording/worded.ts';
 import type { Wording } from '../../wording/wording.ts';
 import { reportLink } from '../report-link.ts';
 import type { Site } from '../site.ts';
 import type { Place, ReplyBody } from './schemas.ts';
 
-function askBody(ask: Ask | undefined, wording: Wording): Place['ask'] {
-  const worded = ask && wordReply({ parts: [], ask }, wording).ask;
+function askBody(ask: Ask | undefined, worded: WordedAsk | undefined): Place['ask'] {
   if (!ask || !worded) return null;
   return {
     key: ask.key,
@@ -35,12 +35,13 @@ function progressBody({ stop, stops, answered, asked }: Progress, wording: Wordi
 export function placeBody({ shell, wordingFor }: Site, record: WalkRecord): Place {
   const { checklist } = shell.programme;
   const wording = wordingFor(record);
+  const ask = askOf(checklist, record);
   const { id, revision, cursor, startedAt, updatedAt } = record;
   return {
     walk: id,
     revision,
     phase: cursor.phase,
-    ask: askBody(askOf(checklist, record), wording),
+    ask: askBody(ask, wordReply({ parts: [], ...(ask ? { ask } : {}) }, wording).ask),
     progress: progressBody(progressOf(checklist, record), wording),
     startedAt,
     updatedAt,
@@ -50,13 +51,13 @@ export function placeBody({ shell, wordingFor }: Site, record: WalkRecord): Plac
 /** A reply in words and as data. */
 export function replyBody(site: Site, record: WalkRecord, reply: Reply): ReplyBody {
   const wording = site.wordingFor(record);
-  const { blocks } = wordReply(reply, wording);
+  const { blocks, ask } = wordReply(reply, wording);
   const holdsReport = reply.parts.some((part) => part.kind === 'report');
   return {
     walk: record.id,
     revision: reply.revision,
     phase: reply.phase,
-    ask: askBody(reply.ask, wording),
+    ask: askBody(reply.ask, ask),
     progress: progressBody(reply.progress, wording),
     startedAt: record.startedAt,
     updatedAt: record.updatedAt,
