@@ -92,7 +92,7 @@ export function smsRequest(fields: Readonly<Record<string, string>>, token = sms
     method: 'POST',
     headers: {
       'content-type': 'application/x-www-form-urlencoded',
-      'x-twilio-signature': signForm(token, `${publicUrl}/sms`, form),
+      'x-sms-signature': signForm(token, `${publicUrl}/sms`, form),
     },
     body: form.toString(),
   });

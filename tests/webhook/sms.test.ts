@@ -107,7 +107,7 @@ describe('the signature of a form post', () => {
     [
       'no signature',
       (request: Request) => {
-        request.headers.delete('x-twilio-signature');
+        request.headers.delete('x-sms-signature');
         return request;
       },
       undefined,

@@ -43,7 +43,7 @@ export const ServeEnvironment = z.object({
   ROOFDOWN_SMS_SIGNATURE_HEADER: z
     .string()
     .regex(/^[A-Za-z0-9-]+$/u, 'must be the name of a header')
-    .default('x-twilio-signature'),
+    .default('x-sms-signature'),
   ROOFDOWN_TELEGRAM_SECRET: token.optional(),
   ROOFDOWN_METRICS_TOKEN: token.optional(),
   ROOFDOWN_LINK_HOURS: whole(1, 24 * 90, 24 * 7),
