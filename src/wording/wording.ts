@@ -125,7 +125,10 @@ const byLanguage = new Map<string, IntlShape<string>>();
 function intlFor(language: string): IntlShape<string> {
   const known =
     byLanguage.get(language) ??
-    createIntl({ locale: language, defaultLocale: language, messages: {}, timeZone: 'UTC' }, createIntlCache());
+    createIntl(
+      { locale: language, defaultLocale: language, messages: {}, timeZone: 'UTC' },
+      createIntlCache(),
+    );
   byLanguage.set(language, known);
   return known;
 }
@@ -140,6 +143,26 @@ function limitsIn(units: UnitSystem, limits: Limits, length: (metres: number) =>
     Object.fromEntries([...limits].map(([id, limit]) => [id, limitText(limit, length)]));
   saidLimits[units].set(limits, known);
   return known;
+}
+
+/** A text ready to be said, with the names of the values that it uses. */
+interface Message {
+  readonly format: ReturnType<IntlShape<string>['formatters']['getMessageFormat']>;
+  readonly names: readonly string[];
+}
+
+const messages = new Map<IntlShape<string>, Map<string, Message>>();
+
+/** Each text is read once for a language, however often it is said. */
+function messageFor(intl: IntlShape<string>, written: string): Message {
+  const known = messages.get(intl) ?? new Map<string, Message>();
+  messages.set(intl, known);
+  const before = known.get(written);
+  if (before) return before;
+  const names = [...new Set([...written.matchAll(/\{\s*(\w+)/g)].map((match) => match[1] ?? ''))];
+  const message = { format: intl.formatters.getMessageFormat(written, intl.locale), names };
+  known.set(written, message);
+  return message;
 }
 
 /** Makes a wording for a reader. Every text may use the limits of the reader's place by their ids. */
@@ -157,11 +180,19 @@ export function createWording(texts: Texts, reader: Reader): Wording {
       if (text === undefined) throw new Error(`The flow has no text "${id}".`);
       const written = onAllSides(forAudience(text, reader.audience), texts.catalogue, values?.side);
       if (!written.includes('{')) return written;
-      const said: Record<string, string | number> = { ...limits };
-      for (const [name, value] of Object.entries(values ?? {})) {
-        said[name] = typeof value === 'number' ? value : wording.value(value);
+      const { format, names } = messageFor(intl, written);
+      // A value that nobody gave shows its name: better than silence in the middle of a walk.
+      const said: Record<string, string | number> = {};
+      for (const name of names) {
+        const value = values?.[name];
+        said[name] =
+          value === undefined
+            ? (limits[name] ?? `{${name}}`)
+            : typeof value === 'number'
+              ? value
+              : wording.value(value);
       }
-      return String(intl.formatMessage({ id, defaultMessage: written }, said));
+      return String(format.format(said));
     },
   };
   return wording;
