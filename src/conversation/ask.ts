@@ -1,7 +1,7 @@
 import { openSides, pathOf, type Step } from '../answers/path.ts';
 import type { Checklist } from '../assess/checklist.ts';
 import { optionIds } from '../flow/checks/check-condition.ts';
-import type { Values } from '../wording/say.ts';
+import type { Value, Values } from '../wording/say.ts';
 import type { Ask, Choice } from './message.ts';
 import type { WalkRecord } from './record.ts';
 
@@ -44,6 +44,19 @@ function hintOf(step: Step, sides: readonly string[]): string {
   return `hint.${kind}`;
 }
 
+/** What a volunteer reads aloud, and what helps them with the answer. */
+function guided(step: Step, values: Values): Pick<Ask, 'say' | 'guide'> {
+  const said = (part: string): Value => ({ text: `question/${step.question.id}/${part}`, values });
+  const text = values['member'] === undefined ? 'call.say' : 'call.say-member';
+  return {
+    say: { text, values: { ...values, say: said('say') } },
+    guide: {
+      listen: { text: 'call.listen', values: { text: said('listen') } },
+      cannotTell: { text: 'call.cannot-tell', values: { text: said('cannotTell') } },
+    },
+  };
+}
+
 /** The question that a record asks now, ready for a channel; nothing while none is asked. */
 export function askOf(checklist: Checklist, record: WalkRecord): Ask | undefined {
   const { key, phase, pending } = record.cursor;
@@ -66,7 +79,9 @@ export function askOf(checklist: Checklist, record: WalkRecord): Ask | undefined
     key,
     question: question.id,
     kind: question.kind,
-    say: { text: `question/${question.id}/ask`, values: { ...values, sides: { sides } } },
+    ...(record.call
+      ? guided(step, values)
+      : { say: { text: `question/${question.id}/ask`, values: { ...values, sides: { sides } } } }),
     choices: byWhichSides ? sideChoices : choicesOf(step),
     several: question.kind === 'several' || question.kind === 'sides' || byWhichSides,
     sides,

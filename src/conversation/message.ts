@@ -47,6 +47,8 @@ export interface Ask {
   readonly sides: readonly Side[];
   /** A short line on how to answer. */
   readonly hint: Say;
+  /** For a volunteer, whose `say` is to be read aloud: what to listen for, and what to do if the caller cannot tell. */
+  readonly guide?: { readonly listen: Say; readonly cannotTell: Say };
 }
 
 /** What the conversation hands back: ids and values, never finished sentences. */

@@ -1,6 +1,7 @@
 import type { AnswerKey, AnswerSheet } from '../answers/answer.ts';
 import type { Audience, UnitSystem } from '../wording/say.ts';
 import type { AnswerKinds } from './answer-kinds.ts';
+import type { CallState, OpeningAsk } from './call/call-state.ts';
 
 /** Unguessable name of a walk. */
 export type WalkId = string & { readonly walkId: unique symbol };
@@ -10,7 +11,9 @@ export type Pending =
   | { readonly kind: 'startOver' }
   | { readonly kind: 'forget' }
   | { readonly kind: 'emergency'; readonly matched: string }
-  | { readonly kind: 'safe' };
+  | { readonly kind: 'safe' }
+  /** One of the questions at the start of a guided call. */
+  | { readonly kind: 'opening'; readonly ask: OpeningAsk };
 
 /** Where the walk stands. */
 export interface Cursor {
@@ -38,6 +41,8 @@ export interface WalkRecord {
   readonly units?: UnitSystem;
   /** The person said the carrier's word for no more messages: nothing but an order to leave is said until they ask. */
   readonly silent?: true;
+  /** A call that a volunteer guides. */
+  readonly call?: CallState;
   readonly sheet: AnswerSheet;
   /** Kinds of the answered questions whose answers do not show it: a number may be feet or a year. */
   readonly kinds?: AnswerKinds;

@@ -1,6 +1,9 @@
 import { cleanText } from '../answers/reading/clean-text.ts';
 import type { Reading } from '../answers/reading/reading.ts';
 import { advance, withoutPending, withPending } from './advance.ts';
+import { closeCall } from './call/closing.ts';
+import { takeOpeningText } from './call/opening.ts';
+import { takeCallText } from './call/take-call-text.ts';
 import { changeAnswer, goBack, jumpTo, removeMember } from './edits.ts';
 import { askSafe, goOnSafe, stopForEmergency } from './emergency.ts';
 import { helpParts, whereParts, whyParts } from './explain.ts';
@@ -22,7 +25,12 @@ export function takeText(programme: Programme, record: WalkRecord, raw: string):
   const reading = readFor(checklist, record, step, text);
   if (reading.kind === 'emergency' && reading.sure) return stopForEmergency(programme, record);
   if (record.cursor.phase === 'emergency') return takeSafe(programme, record, text);
-  if (record.cursor.pending) return takePending(programme, record, text);
+  const called = takeCallText(programme, record, text, reading);
+  if (called) return called;
+  if (record.cursor.pending?.kind === 'opening') {
+    const opened = takeOpeningText(programme, record, text, reading);
+    if (opened) return opened;
+  } else if (record.cursor.pending) return takePending(programme, record, text);
   const forgetting = reading.kind === 'command' && reading.command === 'forget';
   if (record.cursor.phase === 'paused' && !forgetting) return resume(programme, record);
   if (reading.kind === 'emergency') {
@@ -61,7 +69,7 @@ function takePending(programme: Programme, record: WalkRecord, text: string): Tu
 
 /** What is left after erasing is only for this reply: it is not kept. */
 function forget(record: WalkRecord): Turned {
-  const { units: _, silent: __, ...rest } = record;
+  const { units: _, silent: __, call: ___, ...rest } = record;
   const blank: WalkRecord = { ...rest, sheet: {}, cursor: { phase: 'paused' }, notes: [] };
   return { record: blank, parts: [say('walk.forgotten')], erase: true };
 }
@@ -86,10 +94,9 @@ function takeOther(programme: Programme, record: WalkRecord, text: string, readi
 }
 
 function confirm(programme: Programme, record: WalkRecord): Turned {
-  return {
-    record: advance(programme, record, { type: 'CONFIRM' }),
-    parts: [say('report.here'), { kind: 'report' }],
-  };
+  const confirmed = advance(programme, record, { type: 'CONFIRM' });
+  if (record.call) return closeCall(programme, confirmed);
+  return { record: confirmed, parts: [say('report.here'), { kind: 'report' }] };
 }
 
 type Request = Exclude<Reading, { kind: 'emergency' | 'answer' | 'notUnderstood' }>;

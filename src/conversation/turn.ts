@@ -1,6 +1,7 @@
 import { isOpen, pathOf } from '../answers/path.ts';
 import { advance } from './advance.ts';
 import { askOf } from './ask.ts';
+import { beginCall, guideCall } from './call/guide-call.ts';
 import { takeCarrierWord, takeWhileSilent } from './carrier-words.ts';
 import { askSafe, stopForEmergency } from './emergency.ts';
 import { greetingInstead } from './first-words.ts';
@@ -53,7 +54,9 @@ function arrival(programme: Programme, before: WalkRecord, after: WalkRecord): P
       : pathOf(index, sheet).byKey.get(cursor.key)?.question.stop;
   const stop = stopAt(after);
   if (stop === undefined || stop === stopAt(before) || after.cursor.pending) return [];
-  return [say(`stop/${stop}/title`, undefined, 'heading'), say(`stop/${stop}/arrive`)];
+  const title = say(`stop/${stop}/title`, undefined, 'heading');
+  // A caller goes where the question sends them.
+  return after.call ? [title] : [title, say(`stop/${stop}/arrive`)];
 }
 
 function dispatch(programme: Programme, record: WalkRecord, message: Message): Turned {
@@ -95,9 +98,10 @@ export interface TurnTaken {
  */
 export function takeTurn(programme: Programme, stored: WalkRecord, said: Message, now: Date): TurnTaken {
   const { record: kept, parts: changed } = answersKept(programme, stored);
-  const record = entered(programme, kept);
+  const record = entered(programme, beginCall(programme, kept, said, now));
   const message = greetingInstead(programme, record, said);
-  const turned = atTheEnd(programme, record, dispatch(programme, record, message));
+  const answered = atTheEnd(programme, record, dispatch(programme, record, message));
+  const turned = guideCall(programme, record, answered, now);
   const arrived =
     message.kind === 'hello'
       ? arrival(programme, { ...record, cursor: { phase: 'asking' } }, turned.record)

@@ -27,7 +27,10 @@ export interface FlowParts {
   readonly phrases: Located<{ id: string; text: NonNullable<FlowFile['phrases']>[string] }>[];
 }
 
-function single<K extends 'walk' | 'rulebook' | 'words' | 'call' | 'shortCall'>(files: readonly ReadFile[], key: K): One<K>[] {
+function single<K extends 'walk' | 'rulebook' | 'words' | 'call' | 'shortCall'>(
+  files: readonly ReadFile[],
+  key: K,
+): One<K>[] {
   return files.flatMap(({ file, document }) => {
     const item = file[key];
     return item === undefined ? [] : [{ item: item as NonNullable<FlowFile[K]>, document, path: [key] }];

@@ -78,7 +78,9 @@ const stands = { atLeast: '=>', atMost: '<=', above: '>', below: '<' } as const;
 function canAllHold(measures: NonNullable<Wanted['measures']>): boolean {
   return measures.every((one) => {
     const same = measures.filter((other) => JSON.stringify(other.bound) === JSON.stringify(one.bound));
-    return ['<', '=', '>'].some((way) => same.every(({ test, holds }) => stands[test].includes(way) === holds));
+    return ['<', '=', '>'].some((way) =>
+      same.every(({ test, holds }) => stands[test].includes(way) === holds),
+    );
   });
 }
 

@@ -71,7 +71,11 @@ function tryAnswers(
   return { change, tries: likely.length };
 }
 
-function mostTelling(checklist: Checklist, sheet: AnswerSheet, candidates: readonly Candidate[]): Step | undefined {
+function mostTelling(
+  checklist: Checklist,
+  sheet: AnswerSheet,
+  candidates: readonly Candidate[],
+): Step | undefined {
   const given = Object.keys(sheet).length;
   const now = given > triesAfter ? firstLines(checklist, sheet) : undefined;
   let left = mostTries;

@@ -8,19 +8,21 @@ function sidesOf(places: readonly Place[]): Side[] {
   return sideNames.filter((side) => places.some((place) => place.sides.includes(side)));
 }
 
-function memberValue({ assessment }: Material, group: string, key: string): Value {
+type Assessed = Pick<Material, 'assessment'>;
+
+function memberValue({ assessment }: Assessed, group: string, key: string): Value {
   const number = assessment.facts.members(group).indexOf(key) + 1;
   return { member: { group, key, number } };
 }
 
-function membersOf(material: Material, places: readonly Place[]): Value[] {
+function membersOf(material: Assessed, places: readonly Place[]): Value[] {
   return places.flatMap(({ group, member }) =>
     group === undefined || member === undefined ? [] : [memberValue(material, group, member)],
   );
 }
 
 /** What a text about these places may name: {side}, {sides} and {member}. */
-export function placeValues(material: Material, places: readonly Place[]): Values {
+export function placeValues(material: Assessed, places: readonly Place[]): Values {
   const members = membersOf(material, places);
   const sides = sidesOf(places);
   return {

@@ -74,6 +74,16 @@ export function layOutHint(ask: WordedAsk, width: number): readonly Row[] {
   return wrapText(stripToLine(ask.hint), width).map((text): Row => ({ text, look: 'quiet' }));
 }
 
+/** What a volunteer listens for, and does if the caller cannot tell; no row for anybody else. */
+export function layOutGuide(ask: WordedAsk, width: number): readonly Row[] {
+  if (!ask.guide) return [];
+  return [ask.guide.listen, ask.guide.cannotTell].flatMap((text) =>
+    wrapText(stripToLine(text), width, { first: '', rest: '  ' }).map(
+      (line): Row => ({ text: line, look: 'plain' }),
+    ),
+  );
+}
+
 /** `1 (a)`: what a choice can be taken by, numbers set below each other; `(a)` where a number is a measure. */
 export function choiceMark(choice: WordedAsk['choices'][number], total: number): string {
   if (choice.number === 0) return `(${choice.letter})`;

@@ -19,6 +19,7 @@ interface ReplyToWord {
     }[];
     readonly several: boolean;
     readonly hint: Say;
+    readonly guide?: { readonly listen: Say; readonly cannotTell: Say };
   };
 }
 
@@ -29,12 +30,20 @@ function say(wording: Wording, { text, values }: Say): string {
   return withoutMarks(wording.text(text, values));
 }
 
+type Guide = NonNullable<NonNullable<ReplyToWord['ask']>['guide']>;
+
+const wordGuide = (wording: Wording, { listen, cannotTell }: Guide) => ({
+  listen: say(wording, listen),
+  cannotTell: say(wording, cannotTell),
+});
+
 function wordAsk(wording: Wording, ask: NonNullable<ReplyToWord['ask']>): WordedAsk {
   return {
     question: say(wording, ask.say),
     choices: ask.choices.map(({ label, ...choice }) => ({ ...choice, label: say(wording, label) })),
     several: ask.several,
     hint: say(wording, ask.hint),
+    ...(ask.guide ? { guide: wordGuide(wording, ask.guide) } : {}),
   };
 }
 

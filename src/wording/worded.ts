@@ -21,4 +21,6 @@ export interface WordedAsk {
   }[];
   readonly several: boolean;
   readonly hint: string;
+  /** For a volunteer: what to listen for, and what to do if the caller cannot tell. */
+  readonly guide?: { readonly listen: string; readonly cannotTell: string };
 }

@@ -1,5 +1,12 @@
 import type { Readable, Writable } from 'node:stream';
-import { layOutBlocks, layOutChoices, layOutHint, layOutQuestion, type Row } from '../lay-out-turn.ts';
+import {
+  layOutBlocks,
+  layOutChoices,
+  layOutGuide,
+  layOutHint,
+  layOutQuestion,
+  type Row,
+} from '../lay-out-turn.ts';
 import type { Phrase, TerminalConversation, TerminalEnd, Turn } from '../ports.ts';
 import { stripToLine } from '../strip-control.ts';
 import { endOfTurn } from '../turn-end.ts';
@@ -63,7 +70,13 @@ function turnRows(turn: Turn, width: number): readonly Row[] {
   const { ask } = turn.worded;
   const blocks = layOutBlocks(turn, width);
   if (!ask) return blocks;
-  return [...blocks, ...layOutQuestion(ask, width), ...layOutChoices(ask, width), ...layOutHint(ask, width)];
+  return [
+    ...blocks,
+    ...layOutQuestion(ask, width),
+    ...layOutGuide(ask, width),
+    ...layOutChoices(ask, width),
+    ...layOutHint(ask, width),
+  ];
 }
 
 function toText(rows: readonly Row[]): string {

@@ -1,0 +1,17 @@
+/** What is asked at the start of a call, besides the questions about the house. */
+export const openingAsks = ['where', 'ground', 'consent', 'number'] as const;
+export type OpeningAsk = (typeof openingAsks)[number];
+
+/** A call that a volunteer guides: what concerns the call and not the house. */
+export interface CallState {
+  /** On whose behalf; nothing: as the flow says. */
+  readonly behalf?: string;
+  /** When it began, moved on by the time for which it was interrupted; ISO 8601, UTC. */
+  readonly since: string;
+  /** What of the opening was asked already. */
+  readonly opened: readonly OpeningAsk[];
+  /** How many minutes the whole call may take; nothing: no limit. */
+  readonly minutes?: number;
+  /** To call back when the line drops; stands here only, and is erased when the call is closed. */
+  readonly callBack?: string;
+}

@@ -1,0 +1,119 @@
+import type { Reading } from '../../answers/reading/reading.ts';
+import { withoutPending } from '../advance.ts';
+import type { Part } from '../message.ts';
+import type { Programme } from '../programme.ts';
+import { readYesNo } from '../read-yes-no.ts';
+import type { WalkRecord } from '../record.ts';
+import { say, type Turned } from '../turned.ts';
+import { takeNumber } from './call-back.ts';
+import { type CallState, type OpeningAsk, openingAsks } from './call-state.ts';
+import { isPhrase } from './spoken-words.ts';
+
+/** What a volunteer is told and reads out before the first question. */
+export function openingParts(state: CallState): Part[] {
+  const behalf = state.behalf ?? { text: 'call.opening.behalf' };
+  return [
+    say('call.opening.title', undefined, 'heading'),
+    say('call.opening.danger', undefined, 'warning'),
+    say('call.opening.keys', undefined, 'quiet'),
+    say('call.opening.promise', undefined, 'quiet'),
+    ...(state.minutes === undefined ? [] : [say('call.opening.short', { minutes: state.minutes }, 'quiet')]),
+    say('call.opening.who', { behalf }),
+  ];
+}
+
+/** What a volunteer is told when a dropped call goes on. */
+export function resumedParts(record: WalkRecord, state: CallState): Part[] {
+  const notes = record.notes.map((note) => note.text);
+  return [
+    say('call.resumed', { answered: Object.keys(record.sheet).length }, 'heading'),
+    ...(state.callBack === undefined ? [] : [say('call.resumed.number', { number: state.callBack })]),
+    ...(notes.length > 0 ? [say('call.resumed.notes', { notes: { list: notes } }, 'quiet')] : []),
+    say('call.resumed.say', undefined, 'warning'),
+  ];
+}
+
+/** What of the opening still has to be asked, once danger was. */
+export function nextOpening(state: CallState): OpeningAsk | undefined {
+  return openingAsks.find((ask) => !state.opened.includes(ask));
+}
+
+const done = (record: WalkRecord, state: CallState, ask: OpeningAsk): WalkRecord => ({
+  ...withoutPending(record),
+  call: { ...state, opened: [...state.opened, ask] },
+});
+
+/** Consent refused: what was typed so far goes, and general advice is all there is. */
+function refuse(record: WalkRecord): Turned {
+  const { call: _, units: __, ...rest } = record;
+  const blank: WalkRecord = { ...rest, sheet: {}, cursor: { phase: 'paused' }, notes: [] };
+  return { record: blank, parts: [say('call.consent.no')], erase: true };
+}
+
+function takeYesNo(
+  programme: Programme,
+  record: WalkRecord,
+  state: CallState,
+  ask: 'ground' | 'consent',
+  text: string,
+  passed: boolean,
+): Turned {
+  const answer = readYesNo(programme.checklist, record, text);
+  if (answer === 'no' && ask === 'consent') return refuse(record);
+  if (answer === 'no')
+    return { record: done(record, state, ask), parts: [say('call.ground.no', undefined, 'warning')] };
+  // Consent is given or not: silence is none.
+  if (answer === 'yes' || (passed && ask === 'ground'))
+    return { record: done(record, state, ask), parts: [] };
+  return { record, parts: [say(passed ? 'call.consent' : 'call.yes-or-no')] };
+}
+
+/** Takes what was typed for one of the questions at the start of a call. */
+function takeOpening(
+  programme: Programme,
+  record: WalkRecord,
+  state: CallState,
+  ask: OpeningAsk,
+  text: string,
+): Turned {
+  const { flow } = programme.checklist;
+  const words = flow.words[record.language] ?? flow.words[flow.walk.language];
+  const passed = isPhrase(text, [...(words?.skip ?? []), ...(words?.notSure ?? [])]);
+  switch (ask) {
+    case 'ground':
+    case 'consent':
+      return takeYesNo(programme, record, state, ask, text, passed);
+    case 'where': {
+      if (passed || text === '') return { record: done(record, state, ask), parts: [] };
+      const noted = { ...record, notes: [...record.notes, { text }] };
+      return { record: done(noted, state, ask), parts: [say('call.where.noted', { said: text }, 'quiet')] };
+    }
+    case 'number': {
+      if (passed || text === '')
+        return { record: done(record, state, ask), parts: [say('call.number.none', undefined, 'quiet')] };
+      const taken = flow.call && takeNumber(record, state, text, flow.call.words);
+      if (!taken) return { record, parts: [say('call.number.unclear')] };
+      return { ...taken, record: done(taken.record, taken.record.call ?? state, ask) };
+    }
+  }
+}
+
+/** Commands that mean the call and not the question at its start. */
+const calls = new Set(['pause', 'stop', 'startOver', 'finish', 'forget']);
+
+/**
+ * Takes what was typed while one of the questions at the start of a call waits; nothing for words of danger and
+ * commands, which are taken as always.
+ */
+export function takeOpeningText(
+  programme: Programme,
+  record: WalkRecord,
+  text: string,
+  reading: Reading,
+): Turned | undefined {
+  const { pending } = record.cursor;
+  if (pending?.kind !== 'opening' || !record.call) return undefined;
+  if (reading.kind === 'emergency') return undefined;
+  if (reading.kind === 'command' && calls.has(reading.command)) return undefined;
+  return takeOpening(programme, record, record.call, pending.ask, text);
+}

@@ -1,0 +1,91 @@
+import type { Reading } from '../../answers/reading/reading.ts';
+import type { Call } from '../../flow/schema/call.ts';
+import { withPending } from '../advance.ts';
+import type { Programme } from '../programme.ts';
+import { currentStep } from '../read.ts';
+import type { WalkRecord } from '../record.ts';
+import { takeAnswer } from '../take-answer.ts';
+import { say, type Turned } from '../turned.ts';
+import { takeNumber } from './call-back.ts';
+import type { CallState } from './call-state.ts';
+import { landElsewhere } from './land-elsewhere.ts';
+import { keepNote } from './notes.ts';
+import { leftOutParts } from './short-call.ts';
+import { afterPhrase, isPhrase } from './spoken-words.ts';
+import { stopParts, unsafeIn } from './unsafe.ts';
+
+/** A call takes at most two hours: more is a slip of the keys. */
+const mostMinutes = 120;
+
+function takeMinutes(record: WalkRecord, state: CallState, text: string, words: Call['words']): Turned {
+  if (isPhrase(text, words.noLimit)) {
+    const { minutes: _, ...rest } = state;
+    return { record: { ...record, call: rest }, parts: [say('call.minutes.off')] };
+  }
+  const minutes = /^\d{1,3}$/u.test(text) ? Number(text) : 0;
+  if (minutes < 1 || minutes > mostMinutes) return { record, parts: [say('call.minutes.what')] };
+  return { record: { ...record, call: { ...state, minutes } }, parts: [say('call.minutes', { minutes })] };
+}
+
+/** What may be typed at any moment of a call. */
+function takeWords(
+  programme: Programme,
+  record: WalkRecord,
+  state: CallState,
+  text: string,
+  words: Call['words'],
+): Turned | undefined {
+  if (isPhrase(text, words.stopLine) || /^!+$/u.test(text)) return { record, parts: stopParts('any') };
+  const note = afterPhrase(text, words.note);
+  if (note !== undefined) return keepNote(programme, record, note);
+  const minutes = afterPhrase(text, words.minutes);
+  if (minutes !== undefined) return takeMinutes(record, state, minutes, words);
+  if (isPhrase(text, words.leftOut)) return { record, parts: leftOutParts(programme, record) };
+  const number = afterPhrase(text, words.callBack);
+  return number === undefined ? undefined : takeNumber(record, state, number, words);
+}
+
+/** The stop line first; an answer in the same words still counts, anything else is kept as a note. */
+function takeUnsafe(
+  programme: Programme,
+  record: WalkRecord,
+  what: string,
+  text: string,
+  reading: Reading,
+): Turned {
+  const step = currentStep(programme.checklist, record);
+  const answered = reading.kind === 'answer' && step && !record.cursor.pending;
+  const turned = answered
+    ? takeAnswer(programme, record, step, reading.answer, reading.note)
+    : keepNote(programme, record, text);
+  return { ...turned, parts: [...stopParts(what), ...turned.parts] };
+}
+
+/**
+ * What a volunteer types besides answers: the stop line, notes, minutes, a number to call back, an answer to another
+ * question, and words which say that the caller starts something unsafe. Nothing when it is none of these, or nobody
+ * is guided.
+ */
+export function takeCallText(
+  programme: Programme,
+  record: WalkRecord,
+  text: string,
+  reading: Reading,
+): Turned | undefined {
+  const { call } = programme.checklist.flow;
+  if (!call || !record.call || text === '') return undefined;
+  const turned = takeWords(programme, record, record.call, text, call.words);
+  if (turned) {
+    // A note about smoke is kept, and asked about.
+    if (reading.kind !== 'emergency' || record.cursor.pending) return turned;
+    const pending = withPending(turned.record, { kind: 'emergency', matched: reading.matched });
+    const asked = say('emergency.is-it', { said: reading.matched }, 'warning');
+    return { record: pending, parts: [...turned.parts, asked] };
+  }
+  if (reading.kind === 'emergency') return undefined;
+  const unsafe = unsafeIn(call, text);
+  if (unsafe !== undefined) return takeUnsafe(programme, record, unsafe, text, reading);
+  const asks = record.cursor.phase === 'asking' || record.cursor.phase === 'readBack';
+  if (record.cursor.pending || !asks) return undefined;
+  return landElsewhere(programme, record, text, reading, call.words);
+}
