@@ -76,6 +76,7 @@ export function askBudget(
       return inner.send({ kind: 'text', text });
     if (limits) {
       const size = { width: width(), extent: 'budget', limits } as const;
+      const { makeReport } = await import('./make-report.ts');
       return last(
         turn,
         wording.text('budget.here'),

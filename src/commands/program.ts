@@ -1,42 +1,37 @@
 import { Command, CommanderError } from 'commander';
 import { version } from '../settings.ts';
-import { registerAgree } from './agree.ts';
-import { registerCheckFlows } from './check-flows.ts';
-import { registerCompare } from './compare.ts';
-import { registerDone } from './done.ts';
 import { type CommandIo, write } from './io.ts';
-import { registerPicture } from './picture.ts';
-import { registerPractise } from './practise.ts';
 import { ProgramError } from './program-error.ts';
-import { registerQuestions } from './questions.ts';
 import type { Outcome, Register } from './register.ts';
-import { registerSchema } from './schema.ts';
-import { registerServe } from './serve.ts';
-import { registerSheet } from './sheet.ts';
-import { registerWalk } from './walk.ts';
-import { registerWalks } from './walks.ts';
-import { registerWhatIf } from './what-if.ts';
-import { registerWorkOut } from './work-out.ts';
 
-/** Every command, in the order of the help. */
-const commands: readonly Register[] = [
-  registerWalk,
-  registerWalks,
-  registerWhatIf,
-  registerDone,
-  registerCompare,
-  registerSheet,
-  registerWorkOut,
-  registerPractise,
-  registerAgree,
-  registerQuestions,
-  registerCheckFlows,
-  registerPicture,
-  registerSchema,
-  registerServe,
-];
+/** Every command, in the order of the help; each is loaded when it is wanted, so that a walk starts fast. */
+const commands: Readonly<Record<string, () => Promise<Register>>> = {
+  walk: async () => (await import('./walk.ts')).registerWalk,
+  walks: async () => (await import('./walks.ts')).registerWalks,
+  'what-if': async () => (await import('./what-if.ts')).registerWhatIf,
+  done: async () => (await import('./done.ts')).registerDone,
+  compare: async () => (await import('./compare.ts')).registerCompare,
+  sheet: async () => (await import('./sheet.ts')).registerSheet,
+  'work-out': async () => (await import('./work-out.ts')).registerWorkOut,
+  practise: async () => (await import('./practise.ts')).registerPractise,
+  agree: async () => (await import('./agree.ts')).registerAgree,
+  questions: async () => (await import('./questions.ts')).registerQuestions,
+  'check-flows': async () => (await import('./check-flows.ts')).registerCheckFlows,
+  picture: async () => (await import('./picture.ts')).registerPicture,
+  schema: async () => (await import('./schema.ts')).registerSchema,
+  serve: async () => (await import('./serve.ts')).registerServe,
+};
 
-function buildProgram(io: CommandIo, outcome: Outcome): Command {
+/** The commands that a command line needs: the one it names, the walk when it names none, all for help or a mistake. */
+function wanted(argv: readonly string[]): (() => Promise<Register>)[] {
+  const [first] = argv;
+  const named = first !== undefined && Object.hasOwn(commands, first) ? commands[first] : undefined;
+  if (named) return [named];
+  const plainWalk = argv.length === 0 || ['--plain', '--new'].includes(first ?? '');
+  return plainWalk && commands['walk'] ? [commands['walk']] : Object.values(commands);
+}
+
+async function buildProgram(argv: readonly string[], io: CommandIo, outcome: Outcome): Promise<Command> {
   const program = new Command('roofdown')
     .description(
       'Walks round one house from the roof down to the yard, finds where wildfire gets in, and says what to do first.',
@@ -48,7 +43,7 @@ function buildProgram(io: CommandIo, outcome: Outcome): Command {
       writeErr: (text) => io.stderr.write(text),
     })
     .addHelpText('after', '\nIf you see smoke or flame, or are told to leave: leave, then call for help.\n');
-  for (const register of commands) register(program, io, outcome);
+  for (const load of wanted(argv)) (await load())(program, io, outcome);
   return program;
 }
 
@@ -66,7 +61,8 @@ async function sayError(io: CommandIo, error: unknown): Promise<number> {
 export async function runProgram(argv: readonly string[], io: CommandIo): Promise<number> {
   const outcome: Outcome = { exitCode: 0 };
   try {
-    await buildProgram(io, outcome).parseAsync([...argv], { from: 'user' });
+    const program = await buildProgram(argv, io, outcome);
+    await program.parseAsync([...argv], { from: 'user' });
     return outcome.exitCode;
   } catch (error) {
     return sayError(io, error);

@@ -25,6 +25,11 @@ export interface Proposal {
   readonly requires: readonly string[];
   readonly cautions: readonly string[];
   readonly demanded: boolean;
+  /**
+   * A costly job: by its nature for a trade, and with something to take off. It is advised only while a way in that it
+   * lessens still weighs something. A household's own job that this house moves to a trade is not one.
+   */
+  readonly costly: boolean;
 }
 
 /** Whether what is decided at one place bears on a job at another: the same place, or one of them the whole house. */
@@ -57,6 +62,7 @@ function propose(
   elements: readonly ReadyElement[],
 ): Proposal {
   const { action } = rule;
+  const treats = treatsOf(action, place, elements);
   const moved = rule.laneWhen.find((one) => one.test(facts, place) === 'yes');
   const extra = rule.cautionsWhen
     .filter((one) => one.test(facts, place) !== 'no')
@@ -68,11 +74,12 @@ function propose(
     lane: moved?.lane ?? action.lane,
     because: moved?.because,
     findings: here.map((one) => one.id),
-    treats: treatsOf(action, place, elements),
+    treats,
     insteadOf: action.insteadOf === undefined ? undefined : action.insteadOf + place.suffix,
     requires: [],
     cautions: [...new Set([...action.cautions, ...extra])],
     demanded: rule.demanded?.(facts, place) === 'yes',
+    costly: action.lane === 'trade' && treats.size > 0,
   };
 }
 

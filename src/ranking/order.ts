@@ -82,11 +82,11 @@ function before(turn: Turn, one: number, other: number): boolean {
   return (turn.list[one]?.id ?? '') < (turn.list[other]?.id ?? '');
 }
 
-/** Whether a job is worth advising at its turn. A trade job is, while a way in that it closes still weighs something. */
+/** Whether a job is worth advising at its turn. A costly one is, while a way in that it lessens still weighs something. */
 function isWorth(turn: Turn, position: number): boolean {
   const job = turn.jobs[position];
   const proposal = turn.list[position];
-  if (!job || !proposal || proposal.lane !== 'trade' || proposal.demanded) return true;
+  if (!job || !proposal || !proposal.costly || proposal.demanded) return true;
   return heaviest(job, turn) >= turn.tradeFloor;
 }
 

@@ -48,6 +48,7 @@ function reportAction(material: Material, one: Ranked): Report['actions'][number
     requires: [...proposal.requires],
     insteadOf: proposal.insteadOf ?? null,
     demanded: proposal.demanded,
+    costly: proposal.costly,
     comesBack: action.comesBack ?? false,
     sources: action.sources,
     stability: stabilityOf(material, proposal.id),
@@ -73,5 +74,6 @@ export function reportLeftOut(material: Material): Report['leftOut'] {
       requires: [...one.requires],
       insteadOf: one.insteadOf ?? null,
       demanded: one.demanded,
+      costly: one.costly,
     }));
 }

@@ -64,6 +64,9 @@ export const Action = z.strictObject({
     .nullable()
     .describe('Actions with the same word do the same: the lowest residual counts.'),
   demanded: z.boolean(),
+  costly: z
+    .boolean()
+    .describe('Left out while every way in that it lessens weighs less than the trade floor.'),
   comesBack: z.boolean(),
   sources: Ids,
   stability: Stability.nullable().describe('How firm the rank is; nothing where it was not worked out.'),
@@ -78,6 +81,9 @@ export const LeftOut = z.strictObject({
   requires: Ids,
   insteadOf: z.string().nullable(),
   demanded: z.boolean(),
+  costly: z
+    .boolean()
+    .describe('Left out while every way in that it lessens weighs less than the trade floor.'),
 });
 
 /** Jobs of one kind joined as they are shown. */

@@ -2,6 +2,7 @@
 interface Job {
   readonly id: string;
   readonly lane: string;
+  readonly costly: boolean;
   readonly treats: Readonly<Record<string, number>>;
   readonly requires: readonly string[];
   readonly insteadOf: string | null;
@@ -61,7 +62,7 @@ export function workOutAgain(written: Written) {
         way.elements.some((id) => job.treats[id] !== undefined) ? (before[position] ?? 0) : 0,
       ),
     );
-    if (job.lane === 'trade' && !job.demanded && heaviest < written.tradeFloor) return;
+    if (job.costly && !job.demanded && heaviest < written.tradeFloor) return;
     done.push(job);
     ordered.push({ job, share: sum(before) - sum(weightsAfter(written, done)) });
   };

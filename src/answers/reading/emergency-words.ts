@@ -26,22 +26,24 @@ const DROPPED = new Set(
     ' ',
   ),
 );
-const EXPANDED: Readonly<Record<string, string>> = {
-  theres: 'there',
-  its: 'it',
-  thats: 'that',
-  im: 'i',
-  weve: 'have',
-  ive: 'have',
-  theyre: 'they',
-  houses: 'house',
-};
+const EXPANDED = new Map(
+  Object.entries({
+    theres: 'there',
+    its: 'it',
+    thats: 'that',
+    im: 'i',
+    weve: 'have',
+    ive: 'have',
+    theyre: 'they',
+    houses: 'house',
+  }),
+);
 
 /** Words of a text without those that people add or drop, with where each stood. */
 export function coreWords(words: readonly string[]): { readonly word: string; readonly at: number }[] {
   return words.flatMap((word, at) => {
     if (DROPPED.has(word)) return [];
-    return (EXPANDED[word] ?? word)
+    return (EXPANDED.get(word) ?? word)
       .split(' ')
       .filter((one) => !DROPPED.has(one))
       .map((one) => ({ word: one, at }));

@@ -95,7 +95,7 @@ export function layOutOrder(
     lane: Int8Array.from(jobs, (job) => job.lane),
     waitsFor: Int32Array.from(required, (ids) => ids.length),
     next: list.map((_, place) => required.flatMap((ids, other) => (ids.includes(place) ? [other] : []))),
-    floored: Uint8Array.from(list, (one) => (one.lane === 'trade' && !one.demanded ? 1 : 0)),
+    floored: Uint8Array.from(list, (one) => (one.costly && !one.demanded ? 1 : 0)),
     tradeFloor,
     jobWayStart: starts(jobWays),
     jobWay: Int32Array.from(jobWays.flat()),
