@@ -1,10 +1,19 @@
+import type { Checklist } from '../assess/checklist.ts';
 import type { Message } from '../conversation/message.ts';
 import type { newWalk } from '../conversation/new-walk.ts';
-import type { WalkId } from '../conversation/record.ts';
+import type { WalkId, WalkRecord } from '../conversation/record.ts';
 import { handleMessage, type KeptTurn, type Shell } from '../conversation/shell.ts';
-import type { TerminalConversation, Turn } from '../terminal/ports.ts';
+import type { CallOnScreen, TerminalConversation, Turn } from '../terminal/ports.ts';
 import { wordReply } from '../wording/word-reply.ts';
 import { wordingFor } from './wording-for.ts';
+
+/** What the screen shows of a guided call. */
+function callOnScreen({ flow }: Checklist, { call }: WalkRecord): CallOnScreen | undefined {
+  const [stopKey] = flow.call?.words.stopLine ?? [];
+  if (!call || stopKey === undefined) return undefined;
+  const { since, minutes } = call;
+  return { since, stopKey, ...(minutes === undefined ? {} : { minutes }) };
+}
 
 /** Words a kept turn for the terminal; the report is made only where the reply has a place for it. */
 async function toTurn(
@@ -15,6 +24,7 @@ async function toTurn(
   const { checklist } = programme;
   const worded = wordReply(reply, wordingFor(checklist, record));
   const stop = reply.progress.stop;
+  const call = callOnScreen(checklist, record);
   const drawing = checklist.flow.stops.find((one) => one.id === stop)?.drawing;
   const wantsReport = reply.parts.some((part) => part.kind === 'report');
   // Loaded when it is wanted: the first question should not wait for what makes reports.
@@ -31,6 +41,7 @@ async function toTurn(
     revision: reply.revision,
     ...(reply.ask ? { ask: reply.ask } : {}),
     ...(drawing ? { drawing } : {}),
+    ...(call ? { call } : {}),
     ...(report === undefined ? {} : { report }),
   };
 }

@@ -12,11 +12,14 @@ export async function runInTerminal({
   io,
   phrase,
   interrupted,
+  clock,
 }: {
   readonly conversation: TerminalConversation;
   readonly io: CommandIo;
   readonly phrase: Phrase;
   readonly interrupted: AbortSignal;
+  /** For a call: its clock. */
+  readonly clock?: () => Date;
 }): Promise<TerminalEnd> {
   const { stdin, stdout, env } = io;
   const runInteractive = await loadInteractive(processEnv);
@@ -29,5 +32,6 @@ export async function runInTerminal({
     colour: env['NO_COLOR'] === undefined || env['NO_COLOR'] === '',
     reflows: terminalReflows(env),
     interrupted,
+    ...(clock ? { clock } : {}),
   });
 }

@@ -24,9 +24,14 @@ function topLevelFunctions(path: string): Counted[] {
   const found: Counted[] = [];
   const text = lines(path);
   text.forEach((line, start) => {
-    const name = /^(?:export )?(?:default )?(?:async )?function\*? (\w+)/.exec(line)?.[1] ?? /^(?:export )?const (\w+) = (?:async )?(?:<.*>)?\(.*=> \{$/.exec(line)?.[1];
+    const name =
+      /^(?:export )?(?:default )?(?:async )?function\*? (\w+)/.exec(line)?.[1] ??
+      /^(?:export )?const (\w+) = (?:async )?(?:<.*>)?\(.*=> \{$/.exec(line)?.[1];
     if (name === undefined) return;
-    const length = text.slice(start).findIndex((later) => /^\}/.test(later) && !/^\}\)?[:(,]/.test(later) && !/^\}.*\{$/.test(later)) + 1;
+    const length =
+      text
+        .slice(start)
+        .findIndex((later) => /^\}/.test(later) && !/^\}\)?[:(,]/.test(later) && !/^\}.*\{$/.test(later)) + 1;
     found.push({ path, name, length });
   });
   return found;
@@ -38,7 +43,9 @@ describe('the size of files and functions', () => {
   const source = filesBelow('src');
 
   it('keeps every source file under 300 lines, and nearly all under 200', () => {
-    const long = source.map((path) => ({ path, length: lines(path).length })).filter(({ length }) => length > 200);
+    const long = source
+      .map((path) => ({ path, length: lines(path).length }))
+      .filter(({ length }) => length > 200);
     expect(long.filter(({ length }) => length > 300)).toEqual([]);
     expect(long.length / source.length).toBeLessThan(0.03);
   });

@@ -51,8 +51,23 @@ const packages: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Folders in which nothing reads files, clock, network, environment or randomness. */
-const pure = new Set(['quantities', 'flow', 'answers', 'computations', 'findings', 'ranking', 'assess', 'planning', 'machine', 'wording', 'report', 'conversation', 'practice']);
-const impure = /\b(?:Date\.now|new Date\(\)|Math\.random|process\.|console\.|globalThis\.fetch|fetch\(|setTimeout|setInterval)/;
+const pure = new Set([
+  'quantities',
+  'flow',
+  'answers',
+  'computations',
+  'findings',
+  'ranking',
+  'assess',
+  'planning',
+  'machine',
+  'wording',
+  'report',
+  'conversation',
+  'practice',
+]);
+const impure =
+  /\b(?:Date\.now|new Date\(\)|Math\.random|process\.|console\.|globalThis\.fetch|fetch\(|setTimeout|setInterval)/;
 
 function filesBelow(folder: string): string[] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
@@ -85,7 +100,8 @@ describe('the layers of the source', () => {
   });
 
   it('lets a folder import only from the folders before it', () => {
-    const position = (layer: string) => (layer === 'settings.ts' ? layers.indexOf('files') + 0.5 : layers.indexOf(layer as never));
+    const position = (layer: string) =>
+      layer === 'settings.ts' ? layers.indexOf('files') + 0.5 : layers.indexOf(layer as never);
     const wrong = imports.filter(({ from, name }) => {
       if (!name.startsWith('.')) return false;
       const [here, there] = [layerOf(from), layerOf(resolve(dirname(from), name))];
@@ -103,6 +119,13 @@ describe('the layers of the source', () => {
       return !packages[name]?.includes(layer);
     });
     expect(wrong.map(say)).toEqual([]);
+  });
+
+  it('imports zod by its names, so that a bundle holds only what is used of it', () => {
+    const whole = files.filter((path) =>
+      /import (?:type )?\{[^}]*\bz\b[^}]*\} from 'zod'/.test(readFileSync(path, 'utf8')),
+    );
+    expect(whole.map((path) => relative(source, path))).toEqual([]);
   });
 
   it('imports marked in one file only', () => {

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { isLoopback } from '../../webhook/loopback.ts';
 import { readSecret } from '../../webhook/standard-webhooks.ts';
 import { ProgramError } from '../program-error.ts';

@@ -1,5 +1,5 @@
 import { Pool } from 'pg';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { ServerStore, WalkSummary } from '../../conversation/ports.ts';
 import type { WalkId, WalkRecord } from '../../conversation/record.ts';
 import { createRecordMemory, type RecordMemory } from '../record-memory.ts';

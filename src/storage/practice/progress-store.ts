@@ -12,7 +12,7 @@ import {
   writeSync,
 } from 'node:fs';
 import { join } from 'node:path';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { ProgressStore, TraineeProgress } from '../../practice/progress.ts';
 import { StorageError } from '../storage-error.ts';
 import { describeIssues, parseJson } from '../stored-record.ts';

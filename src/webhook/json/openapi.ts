@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { reportFormats } from '../../report/formats.ts';
 import { reportJsonSchema } from '../../report/report.ts';
 import { mediaTypes } from '../accept.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** The longest text of a message, in characters. */
 export const mostCharacters = 1000;

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 const Chat = z.object({ id: z.number().int() });
 const ChatMessage = z.object({
