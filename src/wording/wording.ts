@@ -87,14 +87,14 @@ function plainAnswerText(wording: Wording, answer: PlainAnswer, question: Questi
   return optionText(wording, question, String(value));
 }
 
-function valueText(wording: Wording, intl: IntlShape<string>, texts: Texts, value: Value): string {
+function valueText(wording: Wording, intl: () => IntlShape<string>, texts: Texts, value: Value): string {
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return String(value);
   if ('text' in value) return wording.text(value.text, value.values);
   if ('metres' in value) return wording.length(value.metres);
   if ('percent' in value) return percentText(value.percent);
   if ('money' in value) {
-    return intl.formatNumber(value.money, {
+    return intl().formatNumber(value.money, {
       style: 'currency',
       currency: value.currency,
       maximumFractionDigits: 0,
@@ -108,7 +108,7 @@ function valueText(wording: Wording, intl: IntlShape<string>, texts: Texts, valu
   }
   if ('list' in value) {
     const type = value.join === 'or' ? 'disjunction' : 'conjunction';
-    return intl.formatList(
+    return intl().formatList(
       value.list.map((one) => wording.value(one)),
       { type },
     ) as string;
@@ -167,9 +167,10 @@ function messageFor(intl: IntlShape<string>, written: string): Message {
 
 /** Makes a wording for a reader. Every text may use the limits of the reader's place by their ids. */
 export function createWording(texts: Texts, reader: Reader): Wording {
-  const intl = intlFor(reader.language);
+  // Made when first needed: the first question of a walk should not wait for what it does not say.
+  const intl = () => intlFor(reader.language);
   const length = (lengthMetres: number) => sayLength(metres(lengthMetres), reader.units).text;
-  const limits = limitsIn(reader.units, reader.limits, length);
+  const limits = () => limitsIn(reader.units, reader.limits, length);
   const wording: Wording = {
     reader,
     length,
@@ -180,14 +181,14 @@ export function createWording(texts: Texts, reader: Reader): Wording {
       if (text === undefined) throw new Error(`The flow has no text "${id}".`);
       const written = onAllSides(forAudience(text, reader.audience), texts.catalogue, values?.side);
       if (!written.includes('{')) return written;
-      const { format, names } = messageFor(intl, written);
+      const { format, names } = messageFor(intl(), written);
       // A value that nobody gave shows its name: better than silence in the middle of a walk.
       const said: Record<string, string | number> = {};
       for (const name of names) {
         const value = values?.[name];
         said[name] =
           value === undefined
-            ? (limits[name] ?? `{${name}}`)
+            ? (limits()[name] ?? `{${name}}`)
             : typeof value === 'number'
               ? value
               : wording.value(value);
