@@ -76,7 +76,7 @@ function optionText(wording: Wording, question: Question, id: string): string {
 function plainAnswerText(wording: Wording, answer: PlainAnswer, question: Question): string {
   if (answer.status !== 'given') return wording.text(`words/status/${answer.status}`);
   const { value } = answer;
-  if (question.kind === 'count') return String(value instanceof Array ? value.length : value);
+  if (question.kind === 'count') return String(Array.isArray(value) ? value.length : value);
   if (Array.isArray(value))
     return wording.value({ list: value.map((id) => optionText(wording, question, id)) });
   if (typeof value === 'number') {

@@ -96,7 +96,7 @@ describe('agree', () => {
       ),
     );
     const text = await run(['agree', fernhollow, other]);
-    expect(text.out).toContain('- Cover of the high vents, left: Whole metal mesh as wide as a pencil');
+    expect(text.out).toContain('- Cover of the high vents, left: Whole metal mesh');
     expect(text.out).toContain('Only the first finds: High vents at the left have coarse mesh');
     const json = JSON.parse((await run(['agree', fernhollow, other, '--json'])).out) as {
       whole: { kind: string; kappa: number };

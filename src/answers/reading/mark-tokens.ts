@@ -49,7 +49,9 @@ function plainMeaning(token: Token, prepared: PreparedQuestion): Meaning {
     case 'ordinal':
       return { role: 'ordinal', value: token.value };
     case 'mark':
-      return { role: MARK_ROLES[token.text] ?? 'filler' };
+      return {
+        role: MARK_ROLES[token.text] ?? 'filler',
+      };
     case 'fraction':
       return { role: 'word' };
     case 'word': {

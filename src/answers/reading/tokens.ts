@@ -64,7 +64,7 @@ function readPiece(text: string, start: number, lower: string, tokens: readonly 
   const before = tokens.at(-1);
   const unit = unitWord(text, before, lower.slice(end, end + 3));
   if (unit !== undefined) return token('word', unit, start, end);
-  const sign = FRACTIONS[text];
+  const sign = Object.hasOwn(FRACTIONS, text) ? FRACTIONS[text] : undefined;
   if (sign !== undefined) return token('fraction', sign, start, end);
   const first = text.charCodeAt(0);
   if ((first >= 48 && first <= 57) || ((first === 46 || first === 45) && text.length > 1)) {

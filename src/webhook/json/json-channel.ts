@@ -1,5 +1,5 @@
 import { Hono } from 'hono';
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { WalkId } from '../../conversation/record.ts';
 import type { Desk, Incoming } from '../answer-message.ts';
 import { walkOfStart } from '../keyed-hash.ts';

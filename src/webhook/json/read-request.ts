@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { isLoopback } from '../loopback.ts';
 import { HttpProblem } from '../problem.ts';
 import type { Site } from '../site.ts';

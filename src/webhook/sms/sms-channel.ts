@@ -1,4 +1,5 @@
 import { Hono } from 'hono';
+import { splitSms } from '../../wording/sms-parts.ts';
 import type { Answered, Desk } from '../answer-message.ts';
 import type { Connection } from '../json/json-channel.ts';
 import { walkOfPerson } from '../keyed-hash.ts';
@@ -7,7 +8,6 @@ import { messageOfSms } from './carrier-word.ts';
 import { isSignedForm } from './form-signature.ts';
 import { messageXml } from './message-xml.ts';
 import { smsText } from './sms-text.ts';
-import { splitSms } from './split-sms.ts';
 
 /** The fields of a form post that are read; carriers send more. */
 interface SmsPost {

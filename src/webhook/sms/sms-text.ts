@@ -1,10 +1,10 @@
 import type { Part, Reply } from '../../conversation/message.ts';
 import type { WalkRecord } from '../../conversation/record.ts';
 import { say } from '../../conversation/turned.ts';
+import { toPlainCharacters } from '../../wording/gsm7.ts';
 import { wordReply } from '../../wording/word-reply.ts';
 import { reportLink } from '../report-link.ts';
 import type { Site } from '../site.ts';
-import { toPlainCharacters } from './gsm7.ts';
 
 /** What is said more quietly is left out, except how an answer was taken and help that was asked for. */
 const isLeftOut = (part: Part) =>
