@@ -39,19 +39,30 @@ function meets(job: Place, other: Place): boolean {
 }
 
 /** Elements are treated where the job is; only a job for the whole house reaches all sides and members. */
-function treatsOf(action: Action, place: Place, elements: readonly ReadyElement[]): Map<number, number> {
+function treatsOf(action: Action, place: Place, byKind: ByKind): Map<number, number> {
   const treats = new Map<number, number>();
-  elements.forEach((element, position) => {
-    const residual = action.treats[element.kind];
-    const here =
-      place.suffix === '' ||
-      place.suffix === element.present.place.suffix ||
-      element.present.place.suffix === '';
-    if (residual === undefined || !here) return;
-    const left = typeof residual === 'number' ? residual : residual[element.attack];
-    if (left !== undefined && left < 1) treats.set(position, left);
-  });
+  for (const [kind, residual] of Object.entries(action.treats)) {
+    for (const { element, position } of byKind.get(kind) ?? []) {
+      const { suffix } = element.present.place;
+      if (place.suffix !== '' && suffix !== '' && place.suffix !== suffix) continue;
+      const left = typeof residual === 'number' ? residual : residual[element.attack];
+      if (left !== undefined && left < 1) treats.set(position, left);
+    }
+  }
   return treats;
+}
+
+/** element kind -> where such elements stand in the list */
+type ByKind = ReadonlyMap<string, readonly { readonly element: ReadyElement; readonly position: number }[]>;
+
+function indexByKind(elements: readonly ReadyElement[]): ByKind {
+  const byKind = new Map<string, { element: ReadyElement; position: number }[]>();
+  elements.forEach((element, position) => {
+    const list = byKind.get(element.kind);
+    if (list) list.push({ element, position });
+    else byKind.set(element.kind, [{ element, position }]);
+  });
+  return byKind;
 }
 
 function propose(
@@ -59,10 +70,10 @@ function propose(
   place: Place,
   here: readonly Found[],
   facts: Facts,
-  elements: readonly ReadyElement[],
+  byKind: ByKind,
 ): Proposal {
   const { action } = rule;
-  const treats = treatsOf(action, place, elements);
+  const treats = treatsOf(action, place, byKind);
   const moved = rule.laneWhen.find((one) => one.test(facts, place) === 'yes');
   const extra = rule.cautionsWhen
     .filter((one) => one.test(facts, place) !== 'no')
@@ -93,6 +104,7 @@ export function proposals(
 ): Proposal[] {
   const byFinding = new Map<string, Found[]>();
   for (const one of found) byFinding.set(one.finding.id, [...(byFinding.get(one.finding.id) ?? []), one]);
+  const byKind = indexByKind(elements);
   const list: Proposal[] = [];
   for (const rule of rules.actions) {
     const answered = rule.action.for.flatMap((id) => byFinding.get(id) ?? []);
@@ -100,7 +112,7 @@ export function proposals(
     for (const place of placesOf(rule.action.per, path)) {
       const here = answered.filter((one) => meets(place, one.place));
       if (here.length === 0 || (rule.when && rule.when(facts, place) !== 'yes')) continue;
-      list.push(propose(rule, place, here, facts, elements));
+      list.push(propose(rule, place, here, facts, byKind));
     }
   }
   return list.map((one) => ({ ...one, requires: requiredBy(one, list) }));

@@ -39,6 +39,12 @@ export function nothingDone(chains: Chains): Progress {
   return { residuals: new Map(), left, weights, exposure: weights.reduce((sum, weight) => sum + weight, 0) };
 }
 
+/** The same state once more, to be changed by itself. */
+export function copyProgress({ residuals, left, weights, exposure }: Progress): Progress {
+  const copied = [...residuals].map(([element, groups]) => [element, new Map(groups)] as const);
+  return { residuals: new Map(copied), left: left.slice(), weights: weights.slice(), exposure };
+}
+
 /** What is left of an element's readiness, as a factor, once a job is done on top of what is done. */
 function factorWith(progress: Progress, element: number, job: Job, residual: number): number {
   const groups = progress.residuals.get(element);

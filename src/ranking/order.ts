@@ -47,6 +47,8 @@ interface Turn {
   readonly chains: Chains;
   readonly by: readonly (readonly number[])[];
   readonly progress: Progress;
+  /** What each job took off when last looked at: it never takes off more once others are done. */
+  readonly atMost: Float64Array;
   readonly tradeFloor: number;
 }
 
@@ -65,7 +67,9 @@ function nextJob(
     const job = turn.jobs[position];
     const proposal = turn.list[position];
     if (!job || !proposal || job.lane > lane || !proposal.requires.every((id) => done.has(id))) continue;
+    if ((turn.atMost[position] ?? 0) < bestGain - same) continue;
     const gain = gainOf(turn.chains, turn.by, turn.progress, job);
+    turn.atMost[position] = gain;
     if (best === undefined || gain > bestGain + same) {
       best = position;
       bestGain = gain;
@@ -86,7 +90,7 @@ function before(turn: Turn, one: number, other: number): boolean {
 function isWorth(turn: Turn, position: number): boolean {
   const job = turn.jobs[position];
   const proposal = turn.list[position];
-  if (!job || !proposal || !proposal.costly || proposal.demanded) return true;
+  if (!job || !proposal?.costly || proposal.demanded) return true;
   return heaviest(job, turn) >= turn.tradeFloor;
 }
 
@@ -100,8 +104,18 @@ export function orderOfDoing(list: readonly Proposal[], chains: Chains, tradeFlo
   const progress = nothingDone(chains);
   const jobs = jobsOf(list);
   const alone = jobs.map((job) => gainOf(chains, by, progress, job));
-  const turn: Turn = { list, jobs, alone, chains, by, progress, tradeFloor };
-  const waiting = new Set(list.keys());
+  const turn: Turn = {
+    list,
+    jobs,
+    alone,
+    chains,
+    by,
+    progress,
+    atMost: Float64Array.from(alone),
+    tradeFloor,
+  };
+  // The likeliest first, so that the others need not be looked at.
+  const waiting = new Set([...list.keys()].sort((a, b) => (alone[b] ?? 0) - (alone[a] ?? 0)));
   const done = new Set<string>();
   const ordered: Ordered[] = [];
   const take = (position: number) => {

@@ -1,5 +1,5 @@
 import type { Proposal } from './actions.ts';
-import { type Chains, doJob, nothingDone, waysByElement } from './exposure.ts';
+import { type Chains, copyProgress, doJob, nothingDone, type Progress, waysByElement } from './exposure.ts';
 import { jobsOf, laneOrder, type Ordered } from './order.ts';
 
 /** A job of the ranked list. */
@@ -56,10 +56,23 @@ export function rank(ordered: readonly Ordered[], chains: Chains): Ranked[] {
     });
 }
 
+/** The ways in of a house before anything is done, indexed once for many questions. */
+export interface Untouched {
+  readonly chains: Chains;
+  readonly by: readonly (readonly number[])[];
+  readonly progress: Progress;
+}
+
+/** Prepares the ways in of a house for `takenOffBy`. */
+export function untouched(chains: Chains): Untouched {
+  return { chains, by: waysByElement(chains), progress: nothingDone(chains) };
+}
+
 /** What a set of jobs takes off when nothing else is done. */
-export function takenOffBy(list: readonly Proposal[], chains: Chains, by = waysByElement(chains)): number {
-  const progress = nothingDone(chains);
-  return jobsOf(list).reduce((sum, job) => sum + doJob(chains, by, progress, job), 0);
+export function takenOffBy(list: readonly Proposal[], house: Chains | Untouched): number {
+  const { chains, by, progress } = 'progress' in house ? house : untouched(house);
+  const done = copyProgress(progress);
+  return jobsOf(list).reduce((sum, job) => sum + doJob(chains, by, done, job), 0);
 }
 
 /** Two groups overlap when together they take off much less than each by itself. */
@@ -70,23 +83,22 @@ const overlapAmong = 12;
 type Joined = Omit<RankedGroup, 'eitherOf' | 'rank'>;
 
 /** Groups that lessen no way in together cannot overlap. */
-function touchSame(one: Joined, other: Joined): boolean {
-  const ways = new Set(one.jobs.flatMap((job) => job.lessens));
-  return other.jobs.some((job) => job.lessens.some((way) => ways.has(way)));
-}
+const waysOf = (group: Joined) => new Set(group.jobs.flatMap((job) => job.lessens));
 
-function overlaps(groups: readonly Joined[], chains: Chains, by: readonly (readonly number[])[]): number[][] {
+function overlaps(groups: readonly Joined[], house: Untouched): number[][] {
   const either: number[][] = groups.map(() => []);
   const top = Math.min(groups.length, overlapAmong);
+  const ways = groups.slice(0, top).map(waysOf);
   for (let one = 0; one < top; one++) {
     for (let other = one + 1; other < top; other++) {
       const a = groups[one];
       const b = groups[other];
       if (!a || !b) continue;
       const smaller = Math.min(a.alone, b.alone);
-      if (smaller <= epsilon || !touchSame(a, b)) continue;
+      const touchSame = [...(ways[other] ?? [])].some((way) => ways[one]?.has(way));
+      if (smaller <= epsilon || !touchSame) continue;
       const both = [...a.jobs, ...b.jobs].map((job) => job.proposal);
-      if (a.alone + b.alone - takenOffBy(both, chains, by) < overlapPart * smaller) continue;
+      if (a.alone + b.alone - takenOffBy(both, house) < overlapPart * smaller) continue;
       either[one]?.push(other + 1);
       either[other]?.push(one + 1);
     }
@@ -96,7 +108,7 @@ function overlaps(groups: readonly Joined[], chains: Chains, by: readonly (reado
 
 /** Joins jobs that are shown together, in the order of what they take off together. */
 export function groupForDisplay(ranked: readonly Ranked[], chains: Chains): RankedGroup[] {
-  const by = waysByElement(chains);
+  const house = untouched(chains);
   const groups = new Map<string, Ranked[]>();
   for (const job of ranked) {
     const { action } = job.proposal;
@@ -109,12 +121,11 @@ export function groupForDisplay(ranked: readonly Ranked[], chains: Chains): Rank
     share: jobs.reduce((sum, job) => sum + job.share, 0),
     alone: takenOffBy(
       jobs.map((job) => job.proposal),
-      chains,
-      by,
+      house,
     ),
   }));
   joined.sort(byShare);
-  const either = overlaps(joined, chains, by);
+  const either = overlaps(joined, house);
   return joined.map(({ id: _, ...group }, position) => ({
     ...group,
     rank: position + 1,
