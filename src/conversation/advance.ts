@@ -1,5 +1,5 @@
 import type { WalkEvent } from '../machine/events.ts';
-import { stepWalk, takesEvent } from '../machine/place.ts';
+import { stepWalk } from '../machine/place.ts';
 import type { Programme } from './programme.ts';
 import type { Pending, WalkRecord } from './record.ts';
 
@@ -14,11 +14,6 @@ export function advance(programme: Programme, record: WalkRecord, event: WalkEve
   const { machine, checklist } = programme;
   const { phase, key, sheet } = stepWalk(machine, checklist.index, positionOf(record), event);
   return { ...record, sheet, cursor: key === undefined ? { phase } : { phase, key } };
-}
-
-/** Whether the walk takes an event where it stands. */
-export function canTake(programme: Programme, record: WalkRecord, event: WalkEvent): boolean {
-  return takesEvent(programme.machine, programme.checklist.index, positionOf(record), event);
 }
 
 /** The record with a short question pending. */
