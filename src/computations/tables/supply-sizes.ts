@@ -17,6 +17,6 @@ export const PAINT_COVERAGE = 9.2;
 /** US gallon can of paint. */
 export const PAINT_CAN = cubicMetres(toBase(1, 'gal'));
 /** Width of a metal fence panel: common size, from memory (supply-memory). */
-export const FENCE_PANEL = metres(toBase(2.5, 'ft'));
+export const FENCE_PANEL = metres(toBase(6, 'ft'));
 /** Waste added to each list: common practice, no source. */
 export const WASTE = 0.1;
