@@ -8,19 +8,22 @@ import { upkeepFor } from '../planning/upkeep.ts';
 import { buildReport } from '../report/build-report.ts';
 import { type ReportFormat, renderReport } from '../report/formats.ts';
 import type { Extent } from '../report/page.ts';
+import type { Report } from '../report/report.ts';
 import { seed } from '../settings.ts';
+import type { Wording } from '../wording/wording.ts';
 import { wordingFor } from './wording-for.ts';
 
-/** The report of a walk in a format; width and extent are for text, limits for what fits into a budget. */
-export function makeReport(
+type Walked = Pick<WalkRecord, 'sheet' | 'language' | 'audience' | 'units' | 'notes' | 'done'> & {
+  readonly id: string | null;
+};
+
+/** The report of a walk as plain data, with the wording of its reader. */
+export function reportOf(
   checklist: Checklist,
-  record: Pick<WalkRecord, 'sheet' | 'language' | 'audience' | 'units' | 'notes' | 'done'> & {
-    readonly id: string | null;
-  },
+  record: Walked,
   date: Date,
-  format: ReportFormat,
-  size: { readonly width?: number; readonly extent?: Extent; readonly limits?: Limits } = {},
-): string {
+  limits: Limits = {},
+): { readonly report: Report; readonly wording: Wording } {
   const { sheet, done = [] } = record;
   const assessment = assessDone(
     checklist,
@@ -33,7 +36,7 @@ export function makeReport(
     checklist,
     assessment,
     toFindOut: unknown,
-    planning: planFor(checklist, sheet, assessment, unknown, { seed, limits: size.limits ?? {} }),
+    planning: planFor(checklist, sheet, assessment, unknown, { seed, limits }),
     upkeep: upkeepFor(checklist, assessment),
     wording,
     sheet,
@@ -44,5 +47,17 @@ export function makeReport(
       notes: record.notes.map((note) => note.text),
     },
   });
+  return { report, wording };
+}
+
+/** The report of a walk in a format; width and extent are for text, limits for what fits into a budget. */
+export function makeReport(
+  checklist: Checklist,
+  record: Walked,
+  date: Date,
+  format: ReportFormat,
+  size: { readonly width?: number; readonly extent?: Extent; readonly limits?: Limits } = {},
+): string {
+  const { report, wording } = reportOf(checklist, record, date, size.limits);
   return renderReport(report, wording, format, size);
 }

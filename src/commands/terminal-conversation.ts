@@ -15,25 +15,25 @@ function callOnScreen({ flow }: Checklist, { call }: WalkRecord): CallOnScreen |
   return { since, stopKey, ...(minutes === undefined ? {} : { minutes }) };
 }
 
+/** The list at the end of a walk, or what a volunteer takes from a call. Loaded when it is wanted: no question waits for it. */
+async function pageOf({ programme, clock }: Shell, record: WalkRecord, width: number): Promise<string> {
+  const { makeReport, reportOf } = await import('./make-report.ts');
+  if (!record.call)
+    return makeReport(programme.checklist, record, clock(), 'text', { width, extent: 'screen' });
+  const { callPage } = await import('../report/call-page.ts');
+  const { report, wording } = reportOf(programme.checklist, record, clock());
+  return callPage(report, wording, width);
+}
+
 /** Words a kept turn for the terminal; the report is made only where the reply has a place for it. */
-async function toTurn(
-  { programme, clock }: Shell,
-  { record, reply }: KeptTurn,
-  width: () => number,
-): Promise<Turn> {
-  const { checklist } = programme;
+async function toTurn(shell: Shell, { record, reply }: KeptTurn, width: () => number): Promise<Turn> {
+  const { checklist } = shell.programme;
   const worded = wordReply(reply, wordingFor(checklist, record));
   const stop = reply.progress.stop;
   const call = callOnScreen(checklist, record);
   const drawing = checklist.flow.stops.find((one) => one.id === stop)?.drawing;
   const wantsReport = reply.parts.some((part) => part.kind === 'report');
-  // Loaded when it is wanted: the first question should not wait for what makes reports.
-  const report = wantsReport
-    ? (await import('./make-report.ts')).makeReport(checklist, record, clock(), 'text', {
-        width: width(),
-        extent: 'screen',
-      })
-    : undefined;
+  const report = wantsReport ? await pageOf(shell, record, width()) : undefined;
   return {
     worded,
     phase: reply.phase,

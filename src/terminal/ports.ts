@@ -3,6 +3,16 @@ import type { WalkRecord } from '../conversation/record.ts';
 import type { Values } from '../wording/say.ts';
 import type { WordedReply } from '../wording/worded.ts';
 
+/** A guided call on the screen. */
+export interface CallOnScreen {
+  /** When it began, without the time for which it was interrupted; ISO 8601, UTC. */
+  readonly since: string;
+  /** How many minutes it may take. */
+  readonly minutes?: number;
+  /** The key that brings the line to read out when the caller starts something unsafe. */
+  readonly stopKey: string;
+}
+
 /** One reply, in words, with what the screen needs besides them. */
 export interface Turn {
   readonly worded: WordedReply;
@@ -15,6 +25,7 @@ export interface Turn {
   readonly report?: string;
   /** Which part of the drawing belongs to the stop; the id of the stop when it is not said. */
   readonly drawing?: string;
+  readonly call?: CallOnScreen;
 }
 
 /**

@@ -44,7 +44,7 @@ describe('keys', () => {
     ['another Ctrl key', 'z', { ctrl: true }, []],
     ['Alt and a letter', 'x', { meta: true }, []],
     ['Escape', '', { escape: true, meta: true }, kinds('escape')],
-    ['Tab', '', { tab: true }, []],
+    ['Tab', '', { tab: true }, [{ kind: 'nextPage' }]],
     ['a sequence nobody knows', '[57358u', {}, []],
     ['a pasted line', 'yes\r', {}, [insert('yes'), { kind: 'submit' }]],
     [

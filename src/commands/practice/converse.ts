@@ -8,6 +8,8 @@ export async function converse(
   io: CommandIo,
   plain: boolean | undefined,
   phrase: Phrase,
+  /** For a clock on the screen. */
+  clock?: () => Date,
 ): Promise<TerminalEnd> {
   const { stdin, stdout, env } = io;
   const mode = chooseTerminalMode({
@@ -21,7 +23,13 @@ export async function converse(
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, stop);
   if (mode === 'interactive') {
     const { runInTerminal } = await import('../walk-on-screen.ts');
-    return runInTerminal({ conversation, io, phrase, interrupted: interrupted.signal });
+    return runInTerminal({
+      conversation,
+      io,
+      phrase,
+      interrupted: interrupted.signal,
+      ...(clock ? { clock } : {}),
+    });
   }
   const { runPlain } = await import('../../terminal/plain/run-plain.ts');
   return runPlain({

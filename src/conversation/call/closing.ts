@@ -38,7 +38,7 @@ function cautionsOf(programme: Programme, groups: readonly RankedGroup[]): strin
   return flow.cautions.flatMap(({ id }) => (firsts.has(id) ? [id] : []));
 }
 
-/** What ends a call: what to read out, whom to refer to, and the place of what the channel makes of the house. */
+/** What ends a call: what to read out, whom to refer to, after what the channel makes of the house. */
 export function closingParts(programme: Programme, record: WalkRecord): Part[] {
   const assessment = assess(programme.checklist, record.sheet);
   const first = assessment.groups.filter((group) => group.share > 0).slice(0, readOut);
@@ -50,12 +50,12 @@ export function closingParts(programme: Programme, record: WalkRecord): Part[] {
   );
   const notes = record.notes.map((note) => note.text);
   return [
+    { kind: 'report' },
     say('call.closing.title', undefined, 'heading'),
     ...(first.length > 0 ? [say('call.closing.read'), ...jobs, ...cautions] : [say('call.closing.nothing')]),
     say('call.closing.promise'),
     say('call.closing.refer', { authority: { text: `rulebook/${assessment.path.rulebook}/authority` } }),
     ...(notes.length > 0 ? [say('call.closing.notes', { notes: { list: notes } }, 'quiet')] : []),
-    { kind: 'report' },
   ];
 }
 

@@ -2,6 +2,8 @@ import type { AnswerSheet } from '../../answers/answer.ts';
 import type { Facts } from '../../answers/condition.ts';
 import { pathOf } from '../../answers/path.ts';
 import type { Checklist } from '../../assess/checklist.ts';
+import { computedNumber } from '../../computations/house/computed.ts';
+import { houseOf } from '../../computations/house/house.ts';
 import { factsWithFindings, findAll, presentElements } from '../../findings/find.ts';
 import { proposals } from '../../ranking/actions.ts';
 import { orderOfDoing } from '../../ranking/order.ts';
@@ -23,7 +25,8 @@ export interface FirstLines {
 export function firstLines(checklist: Checklist, sheet: AnswerSheet): FirstLines {
   const { flow, index, rules } = checklist;
   const path = pathOf(index, sheet);
-  const facts = factsWithFindings(rules, path, () => undefined);
+  const house = houseOf(index, path);
+  const facts = factsWithFindings(rules, path, (id, spot) => computedNumber(house, id, spot));
   const found = findAll(rules, path, facts);
   const elements = readyElements(presentElements(rules, path, facts), flow.walk.levels);
   const ways = waysIn(flow, elements, path.sides);

@@ -36,6 +36,15 @@ function gatesOf(checklist: Checklist): ReadonlyMap<string, Gate> {
   return gates;
 }
 
+const spotOf = ({ group, member }: Step) =>
+  group === undefined || member === undefined ? {} : { group, member };
+
+/** Whether a step is on the path whatever the answers that are not known yet. */
+export function isSurelyAsked(checklist: Checklist, path: Path, step: Step): boolean {
+  const gate = gatesOf(checklist).get(step.question.id);
+  return !gate || gate.test(path.facts, spotOf(step)) === 'yes';
+}
+
 /** More than the deepest row of questions that depend on each other. */
 const deepest = 8;
 
@@ -48,9 +57,8 @@ export function askedBefore(checklist: Checklist, path: Path, open: readonly Ste
   let step = wanted;
   for (let depth = 0; depth < deepest; depth++) {
     const gate = gates.get(step.question.id);
-    const { group, member } = step;
-    const spot = group === undefined || member === undefined ? {} : { group, member };
-    if (!gate || gate.test(path.facts, spot) === 'yes') return step;
+    const { member } = step;
+    if (!gate || isSurelyAsked(checklist, path, step)) return step;
     const first = open.find(
       (one) =>
         one !== step &&

@@ -11,9 +11,11 @@ export interface Draft {
   readonly pointed: number | undefined;
   /** Positions that are marked, where several may be. */
   readonly marked: readonly number[];
+  /** What of a guided call is shown: the choices, or a page of what to listen for. */
+  readonly page: number;
 }
 
-export const emptyDraft: Draft = { editor: emptyEditor, pointed: undefined, marked: [] };
+export const emptyDraft: Draft = { editor: emptyEditor, pointed: undefined, marked: [], page: 0 };
 
 /** Rows by which the page keys move. */
 const pageSize = 5;
@@ -30,6 +32,8 @@ export function changeDraft(draft: Draft, turn: Turn, command: DraftCommand): Dr
       return point(draft, choices, -pageSize);
     case 'pageDown':
       return point(draft, choices, pageSize);
+    case 'nextPage':
+      return { ...draft, page: draft.page + 1 };
     case 'escape':
       return emptyDraft;
     default:
@@ -61,6 +65,13 @@ function type(draft: Draft, turn: Turn, change: Edit): Draft {
 export interface Finished {
   readonly message: Message;
   readonly said: string;
+}
+
+/** The line to read out takes one key, while nothing is typed. */
+export function stopLine(draft: Draft, turn: Turn, command: DraftCommand): Finished | undefined {
+  const key = turn.call?.stopKey;
+  const pressed = command.kind === 'insert' && command.text === key && editorText(draft.editor) === '';
+  return key !== undefined && pressed ? { message: { kind: 'text', text: key }, said: key } : undefined;
 }
 
 /** The message of a draft: what is typed goes before what is picked; nothing at all sends nothing. */

@@ -23,4 +23,6 @@ export interface FrameInput {
   readonly terminalRows: number;
   readonly phrase: Phrase;
   readonly symbols: Symbols;
+  /** For the clock of a call. */
+  readonly now?: Date;
 }

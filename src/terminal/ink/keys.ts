@@ -2,7 +2,9 @@ import type { Key } from 'ink';
 import type { Edit } from './editor.ts';
 
 /** What a key press asks for while an answer is made. */
-export type DraftCommand = Edit | { readonly kind: 'up' | 'down' | 'pageUp' | 'pageDown' | 'escape' };
+export type DraftCommand =
+  | Edit
+  | { readonly kind: 'up' | 'down' | 'pageUp' | 'pageDown' | 'nextPage' | 'escape' };
 
 /** What a key press asks for. */
 export type Command = DraftCommand | { readonly kind: 'submit' } | { readonly kind: 'interrupt' };
@@ -39,6 +41,7 @@ const named: Readonly<Partial<Record<NamedKey, Command['kind']>>> = {
   pageDown: 'pageDown',
   home: 'start',
   end: 'end',
+  tab: 'nextPage',
   escape: 'escape',
 };
 
@@ -52,7 +55,7 @@ export function readKeys(input: string, key: Key): readonly Command[] {
   }
   if (key.ctrl) return readControl(input);
   // A sequence that is not known arrives without its escape character; it is no text.
-  if (key.meta || key.tab || /^\[[\d;?<>=]*[~A-Za-z]$/u.test(input)) return [];
+  if (key.meta || /^\[[\d;?<>=]*[~A-Za-z]$/u.test(input)) return [];
   return readText(input);
 }
 

@@ -4,6 +4,7 @@ import { drawHouse, drawingExtent } from '../drawing.ts';
 import { stripToLine } from '../strip-control.ts';
 import type { Symbols } from '../symbols.ts';
 import { layoutWidth } from '../wrap-text.ts';
+import { clockText, layOutCallMiddle } from './call-frame.ts';
 import { layOutChoiceList } from './choice-list.ts';
 import type { Editor } from './editor.ts';
 import type { FrameInput, LiveFrame, LiveRow, Piece } from './frame.ts';
@@ -35,13 +36,15 @@ export function layOutLive(input: FrameInput): LiveFrame {
   return { rows, cursor: { x: typed.cursor, y: rows.length - 1 } };
 }
 
-function progressRow({ turn, phrase, symbols }: FrameInput, width: number): readonly LiveRow[] {
+function progressRow(input: FrameInput, width: number): readonly LiveRow[] {
+  const { turn, phrase, symbols } = input;
   const { stops, stop } = turn.progress;
   const position = stops.findIndex((one) => one.id === stop);
   const at = stops[position];
-  if (!at) return [];
+  const clock = turn.call ? `${clockText(input, turn.call)}  ` : '';
+  if (!at) return clock === '' ? [] : [[{ text: clock.trimEnd(), look: 'strong' }]];
   const values = { title: phrase(at.title), number: position + 1, total: stops.length };
-  const place = stripToLine(phrase('terminal.place', values));
+  const place = clock + stripToLine(phrase('terminal.place', values));
   const strip = stops.map((one) => symbols[one.state]).join('');
   const fits = strip.length + 1 + displayWidth(place) <= width;
   const text = cutText(place, width, symbols.cut);
@@ -61,8 +64,12 @@ const keysPhrases = {
   several: 'terminal.keys.several',
 } as const;
 
-function keysRow({ turn, phrase, symbols }: FrameInput, width: number): LiveRow {
+function keysRow({ turn, draft, phrase, symbols }: FrameInput, width: number): LiveRow {
   const { ask } = turn.worded;
+  if (turn.call) {
+    const text = phrase(draft.page > 0 ? 'call.keys.guide' : 'call.keys');
+    return [{ text: cutText(stripToLine(text), width, symbols.cut), look: 'quiet' }];
+  }
   const kind = !ask || ask.choices.length === 0 ? 'text' : ask.several ? 'several' : 'choices';
   return [{ text: cutText(stripToLine(phrase(keysPhrases[kind])), width, symbols.cut), look: 'quiet' }];
 }
@@ -72,6 +79,7 @@ function keysRow({ turn, phrase, symbols }: FrameInput, width: number): LiveRow 
  * the drawing are not hidden for it.
  */
 function middle(input: FrameInput, width: number, room: number, choices: number): readonly LiveRow[] {
+  if (input.turn.call) return layOutCallMiddle(input, width, room);
   const wide = drawingExtent('wide');
   const narrow = drawingExtent('narrow');
   const beside = width - wide.columns - gapColumns;

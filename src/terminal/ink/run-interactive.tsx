@@ -7,6 +7,7 @@ import type { Symbols } from '../symbols.ts';
 import { layoutWidth, wrapText } from '../wrap-text.ts';
 import { createWriter, type Writer } from '../writer.ts';
 import { WalkScreen } from './components/walk-screen.tsx';
+import { createMinuteTicker } from './minute-ticker.ts';
 import { createScreen, type Screen } from './screen.ts';
 import { createSession, type Session, type SessionEnd } from './session.ts';
 import { isRoomy, type Room } from './turn-rows.ts';
@@ -23,6 +24,8 @@ export interface InteractiveOptions {
   readonly reflows: boolean;
   /** Aborted by a signal from outside; Ctrl-C arrives as a key. */
   readonly interrupted?: AbortSignal;
+  /** For a call: its clock is drawn with each key, and once a minute. */
+  readonly clock?: () => Date;
 }
 
 /**
@@ -50,9 +53,17 @@ export async function runInteractive(options: InteractiveOptions): Promise<Termi
 }
 
 async function draw(options: InteractiveOptions, screen: Screen, session: Session): Promise<SessionEnd> {
-  const { phrase, symbols, colour } = options;
+  const { phrase, symbols, colour, clock } = options;
+  const time = clock ? { clock, ticker: createMinuteTicker() } : {};
   const app = render(
-    <WalkScreen session={session} screen={screen} phrase={phrase} symbols={symbols} colour={colour} />,
+    <WalkScreen
+      session={session}
+      screen={screen}
+      phrase={phrase}
+      symbols={symbols}
+      colour={colour}
+      {...time}
+    />,
     // Frames are drawn when a key or a turn changes something, never by the clock: each at once.
     { stdin: options.stdin, stdout: screen.stream, exitOnCtrlC: false, patchConsole: false, maxFps: 1000 },
   );

@@ -1,7 +1,7 @@
 import type { Row } from '../lay-out-turn.ts';
 import type { TerminalConversation, TerminalEnd, Turn } from '../ports.ts';
 import { endOfTurn } from '../turn-end.ts';
-import { changeDraft, type Draft, emptyDraft, finishDraft } from './draft.ts';
+import { changeDraft, type Draft, emptyDraft, type Finished, finishDraft, stopLine } from './draft.ts';
 import type { Command } from './keys.ts';
 import { type Room, saidRows, turnRows } from './turn-rows.ts';
 
@@ -91,14 +91,14 @@ function workOff(cell: Cell): void {
     const command = cell.waiting.shift();
     if (!command || command.kind === 'interrupt') return;
     const { turn, draft } = cell.view.live;
-    if (command.kind === 'submit') submit(cell, turn, draft);
+    const finished = command.kind === 'submit' ? finishDraft(draft, turn) : stopLine(draft, turn, command);
+    if (finished) submit(cell, turn, finished);
+    else if (command.kind === 'submit') continue;
     else show(cell, { ...cell.view, live: { turn, draft: changeDraft(draft, turn, command) } });
   }
 }
 
-function submit(cell: Cell, turn: Turn, draft: Draft): void {
-  const finished = finishDraft(draft, turn);
-  if (!finished) return;
+function submit(cell: Cell, turn: Turn, finished: Finished): void {
   cell.state = 'sending';
   cell.conversation.send(finished.message).then(
     (next) => receive(cell, turn, finished.said, next),
