@@ -2,8 +2,8 @@ import { createActor } from 'xstate';
 import { type AnswerKey, type AnswerSheet, answerKey } from '../answers/answer.ts';
 import type { FlowIndex } from '../answers/flow-index.ts';
 import { isOpen, pathOf, type Step } from '../answers/path.ts';
-import { stateOf, type WalkMachine } from './compile-machine.ts';
 import type { Question } from '../flow/flow.ts';
+import { stateOf, type WalkMachine } from './compile-machine.ts';
 import type { WalkContext, WalkEvent } from './events.ts';
 
 type Phase = 'asking' | 'readBack' | 'finished' | 'paused' | 'emergency';

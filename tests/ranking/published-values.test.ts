@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type Chains, doJob, gainOf, type Job, nothingDone, waysByElement } from '../../src/ranking/exposure.ts';
+import {
+  type Chains,
+  doJob,
+  gainOf,
+  type Job,
+  nothingDone,
+  waysByElement,
+} from '../../src/ranking/exposure.ts';
 
 // Source: "Two trains" fault tree of the public test suite of the SCRAM reliability code (input TwoTrain): minimal cut
 // sets {V1 V2}, {V1 P2}, {P1 V2}, {P1 P2}; basic events V1 0.04, V2 0.05, P1 0.06, P2 0.07; rare-event approximation.
@@ -40,13 +47,16 @@ describe('the sum over ways in, against a published fault tree', () => {
     ['P2', 3, 0.5833, 2.4],
     ['V1', 0, 0.4, 1.667],
     ['V2', 1, 0.4167, 1.714],
-  ] as const)('gives %s its published importance and risk-reduction worth', (_, element, importance, worth) => {
-    const progress = nothingDone(chains);
-    const share = gainOf(chains, by, progress, removing(element)) / progress.exposure;
-    expect(share).toBeCloseTo(importance, 4);
-    const after = nothingDone(chains);
-    const before = after.exposure;
-    doJob(chains, by, after, removing(element));
-    expect(before / after.exposure).toBeCloseTo(worth, 3);
-  });
+  ] as const)(
+    'gives %s its published importance and risk-reduction worth',
+    (_, element, importance, worth) => {
+      const progress = nothingDone(chains);
+      const share = gainOf(chains, by, progress, removing(element)) / progress.exposure;
+      expect(share).toBeCloseTo(importance, 4);
+      const after = nothingDone(chains);
+      const before = after.exposure;
+      doJob(chains, by, after, removing(element));
+      expect(before / after.exposure).toBeCloseTo(worth, 3);
+    },
+  );
 });

@@ -14,6 +14,7 @@ export const hostile = [
   '\u009b31mC1 \u0090q\u009c \u007f \u0000 \u0008\u0008\u0008',
   'first\r\n# heading\n\n- item\n> quote\n\n```\ncode\n\u2028next\u2029',
   'left \u202Etxet denrut\u202C \u2066isolate\u2069 \u200Bzero\uFEFFwidth\u{E0041}',
+  // biome-ignore lint/suspicious/noTemplateCurlyInString: what people may type is not a template.
   "{meshMax} {x, plural, other {#}} '{' ${process} {{7*7}} %s",
   '| a | b |\n|---|---|\n1. x\n+ y\n= z\n--- \\',
   'x'.repeat(300),

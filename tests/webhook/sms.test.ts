@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { signForm } from '../../src/webhook/sms/form-signature.ts';
-import { isGsm7, septetsOf, toPlainCharacters } from '../../src/wording/gsm7.ts';
 import { messageXml } from '../../src/webhook/sms/message-xml.ts';
+import { isGsm7, septetsOf, toPlainCharacters } from '../../src/wording/gsm7.ts';
 import { lengthOf, splitSms } from '../../src/wording/sms-parts.ts';
 import { phone, smsRequest, talkOn } from './channel-contract.ts';
 import { openSettings, testSite } from './test-site.ts';

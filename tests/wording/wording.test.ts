@@ -128,8 +128,8 @@ describe('text that people typed', () => {
   const hostile = '**bold** <b>x</b> {limit} [l](http://x) \u001b[31m';
 
   it('is escaped as the reader wants, and never read as a message of the flow', () => {
-    const escape = (typed: string) => typed.replace(/[<>*{}[\]]/g, (sign) => `\\${sign}`);
-    expect(said('about.label', given(hostile), { escape })).toBe(escape(hostile));
+    const escaping = (typed: string) => typed.replace(/[<>*{}[\]]/g, (sign) => `\\${sign}`);
+    expect(said('about.label', given(hostile), { escape: escaping })).toBe(escaping(hostile));
     expect(said('about.label', given(hostile))).toBe(hostile);
   });
 
