@@ -12,7 +12,7 @@ function plainText(ask: Ask, answer: PlainAnswer | undefined): string {
   if (answer?.status !== 'given') return 'not sure';
   const { value } = answer;
   const numbered = (id: string) => String(ask.choices.find((one) => one.id === id)?.number ?? id);
-  if (ask.kind === 'count') return String(value instanceof Array ? value.length : value);
+  if (ask.kind === 'count') return String(Array.isArray(value) ? value.length : value);
   if (typeof value === 'number') {
     if (ask.kind === 'length') return lengthText(value);
     return ask.kind === 'slope' ? `${value} %` : String(value);

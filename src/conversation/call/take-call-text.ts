@@ -2,9 +2,7 @@ import type { Reading } from '../../answers/reading/reading.ts';
 import type { Call } from '../../flow/schema/call.ts';
 import { withPending } from '../advance.ts';
 import type { Programme } from '../programme.ts';
-import { currentStep } from '../read.ts';
 import type { WalkRecord } from '../record.ts';
-import { takeAnswer } from '../take-answer.ts';
 import { say, type Turned } from '../turned.ts';
 import { takeNumber } from './call-back.ts';
 import type { CallState } from './call-state.ts';
@@ -45,19 +43,9 @@ function takeWords(
   return number === undefined ? undefined : takeNumber(record, state, number, words);
 }
 
-/** The stop line first; an answer in the same words still counts, anything else is kept as a note. */
-function takeUnsafe(
-  programme: Programme,
-  record: WalkRecord,
-  what: string,
-  text: string,
-  reading: Reading,
-): Turned {
-  const step = currentStep(programme.checklist, record);
-  const answered = reading.kind === 'answer' && step && !record.cursor.pending;
-  const turned = answered
-    ? takeAnswer(programme, record, step, reading.answer, reading.note)
-    : keepNote(programme, record, text);
+/** The stop line first. The words are kept as a note, never taken for an answer: the question is asked again. */
+function takeUnsafe(programme: Programme, record: WalkRecord, what: string, text: string): Turned {
+  const turned = keepNote(programme, record, text);
   return { ...turned, parts: [...stopParts(what), ...turned.parts] };
 }
 
@@ -84,7 +72,7 @@ export function takeCallText(
   }
   if (reading.kind === 'emergency') return undefined;
   const unsafe = unsafeIn(call, text);
-  if (unsafe !== undefined) return takeUnsafe(programme, record, unsafe, text, reading);
+  if (unsafe !== undefined) return takeUnsafe(programme, record, unsafe, text);
   const asks = record.cursor.phase === 'asking' || record.cursor.phase === 'readBack';
   if (record.cursor.pending || !asks) return undefined;
   return landElsewhere(programme, record, text, reading, call.words);
