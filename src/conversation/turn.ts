@@ -107,7 +107,7 @@ export function takeTurn(programme: Programme, stored: WalkRecord, said: Message
       ? arrival(programme, { ...record, cursor: { phase: 'asking' } }, turned.record)
       : arrival(programme, record, turned.record);
   const next: WalkRecord = { ...turned.record, revision: stored.revision + 1, updatedAt: now.toISOString() };
-  const ask = askOf(programme.checklist, next);
+  const ask = turned.alone ? undefined : askOf(programme.checklist, next);
   const reply: Reply = {
     parts: [...changed, ...turned.parts, ...arrived],
     ...(ask ? { ask } : {}),

@@ -8,6 +8,8 @@ export interface Turned {
   readonly parts: readonly Part[];
   /** Everything kept of the walk is to be erased. */
   readonly erase?: true;
+  /** The question is not shown again after it: what was said must stay in sight. */
+  readonly alone?: true;
 }
 
 /** A part that says a text. */

@@ -103,6 +103,8 @@ describe('the stop line', () => {
       expect(saidIn(reply)).toContain('call.stop.any');
       expect(after.sheet).toEqual(record.sheet);
       expect(after.cursor).toEqual(record.cursor);
+      // Nothing is shown after it that could push it out of sight.
+      expect(reply.ask).toBeUndefined();
     }
   });
 
@@ -118,14 +120,14 @@ describe('the stop line', () => {
   ])('is there when somebody says "%s"', (said, what) => {
     expect(unsafeIn(flow.call ?? never(), said)).toBe(what);
     const { record, reply } = turnAt(openCall(), said);
-    expect(saidIn(reply)[0]).toBe(`call.stop.${what}`);
+    expect(saidIn(reply)).toContain(`call.stop.${what}`);
     expect(record.notes.at(-1)?.text).toBe(said);
-    expect(reply.ask?.question).toBe('about.building');
+    expect(record.cursor.key).toBe('about.building');
   });
 
   it('leaves the question open, even where the same words could answer it', () => {
     const { record, reply } = turnAt(openCall(), 'it stands alone, and he is getting a ladder');
-    expect(saidIn(reply)[0]).toBe('call.stop.ladder');
+    expect(saidIn(reply)).toContain('call.stop.ladder');
     expect(record.sheet['about.building']).toBeUndefined();
   });
 

@@ -90,6 +90,8 @@ export function guideCall(programme: Programme, before: WalkRecord, turned: Turn
   if (phase !== 'asking' && phase !== 'readBack') return turned;
   const changed = before.call !== undefined && before.call.minutes !== record.call.minutes;
   if (changed && !pending) return newLimit(programme, turned, now);
+  if (before.cursor.phase === 'asking' && phase === 'readBack')
+    return { ...turned, parts: [...turned.parts, ...leftOutParts(programme, record)] };
   const { minutes } = record.call;
   if (minutes === undefined || phase !== 'asking' || pending) return turned;
   const openingOver = before.cursor.pending?.kind === 'opening';

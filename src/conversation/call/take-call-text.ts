@@ -33,7 +33,8 @@ function takeWords(
   text: string,
   words: Call['words'],
 ): Turned | undefined {
-  if (isPhrase(text, words.stopLine) || /^!+$/u.test(text)) return { record, parts: stopParts('any') };
+  if (isPhrase(text, words.stopLine) || /^!+$/u.test(text))
+    return { record, parts: stopParts('any'), alone: true };
   const note = afterPhrase(text, words.note);
   if (note !== undefined) return keepNote(programme, record, note);
   const minutes = afterPhrase(text, words.minutes);
@@ -46,7 +47,7 @@ function takeWords(
 /** The stop line first. The words are kept as a note, never taken for an answer: the question is asked again. */
 function takeUnsafe(programme: Programme, record: WalkRecord, what: string, text: string): Turned {
   const turned = keepNote(programme, record, text);
-  return { ...turned, parts: [...stopParts(what), ...turned.parts] };
+  return { ...turned, parts: [...turned.parts, ...stopParts(what)], alone: true };
 }
 
 /**
