@@ -1,9 +1,9 @@
 import type { WalkSummary } from '../conversation/ports.ts';
 import type { WalkId } from '../conversation/record.ts';
 import type { Shell } from '../conversation/shell.ts';
-import type { TerminalConversation, TerminalEnd } from '../terminal/ports.ts';
+import type { Phrase, TerminalConversation, TerminalEnd } from '../terminal/ports.ts';
 import { findWalk } from './find-walk.ts';
-import type { CommandIo } from './io.ts';
+import { type CommandIo, write } from './io.ts';
 import { loadProgramme } from './load-programme.ts';
 import { newWalkId, offerToGoOn } from './offer-to-go-on.ts';
 import { openStore } from './open-store.ts';
@@ -70,19 +70,26 @@ async function callInTerminal(
   const store = openStore(io, checklist);
   try {
     const shell: Shell = { programme, store, clock: io.clock };
-    const conversation = await chooseCall(shell, io, options, minutes);
+    const opened: { id?: WalkId } = {};
+    const conversation = await chooseCall(shell, io, options, minutes, opened);
     const reader = { sheet: {}, language: checklist.flow.walk.language, audience: 'volunteer' } as const;
     const wording = wordingFor(checklist, reader);
-    return await converse(
-      conversation,
-      io,
-      options.plain,
-      (id, values) => wording.text(id, values),
-      io.clock,
-    );
+    const phrase: Phrase = (id, values) => wording.text(id, values);
+    const end = await converse(conversation, io, options.plain, phrase, io.clock);
+    if (end === 'finished' && opened.id !== undefined) await sayWhere(io, opened.id);
+    return end;
   } finally {
     await store.close();
   }
+}
+
+/** Where the whole list is, and how it goes away. */
+function sayWhere(io: CommandIo, id: WalkId): Promise<void> {
+  const short = id.slice(0, 8);
+  return write(
+    io.stderr,
+    `Kept on this computer. The whole list: roofdown walks show ${short}. To erase it: roofdown walks delete ${short}.\n`,
+  );
 }
 
 /** The newest call that was not closed; walks that nobody guided are no calls. */
@@ -99,6 +106,7 @@ async function chooseCall(
   io: CommandIo,
   options: CallOptions,
   minutes: number | undefined,
+  opened: { id?: WalkId },
 ): Promise<TerminalConversation> {
   const width = () => Math.min(io.stdout.columns ?? 80, 80);
   const behalf = options.for?.trim();
@@ -107,11 +115,13 @@ async function chooseCall(
     audience: 'volunteer' as const,
     call: { ...(behalf ? { behalf } : {}), ...(minutes === undefined ? {} : { minutes }) },
   };
-  const open = (id: WalkId) =>
-    withMinutes(terminalConversation(shell, id, width, reader), minutes, async () => {
+  const open = (id: WalkId) => {
+    opened.id = id;
+    return withMinutes(terminalConversation(shell, id, width, reader), minutes, async () => {
       const before = await shell.store.load(id);
       return before === undefined ? minutes : before.call?.minutes;
     });
+  };
   if (options.walk !== undefined) return open((await findWalk(shell.store, options.walk)).id);
   const kept = options.new ? undefined : await droppedCall(shell);
   return kept ? offerToGoOn(shell, io, kept, open) : open(newWalkId(io));

@@ -8,7 +8,7 @@ import { isPhrase } from './spoken-words.ts';
 const fewestDigits = 5;
 
 /** Whether a text looks like a phone number. */
-export function looksLikeNumber(text: string): boolean {
+function looksLikeNumber(text: string): boolean {
   return /^[+\d][\d\s().x+-]*$/iu.test(text) && text.replace(/\D/g, '').length >= fewestDigits;
 }
 

@@ -12,7 +12,7 @@ const closingSeconds = 60;
 const shown = 6;
 
 /** Seconds since a call began, without the time for which it was interrupted. */
-export function secondsSince(state: CallState, now: Date): number {
+function secondsSince(state: CallState, now: Date): number {
   return Math.max(0, (now.getTime() - Date.parse(state.since)) / 1000);
 }
 
@@ -25,7 +25,7 @@ function usualSeconds(programme: Programme, record: WalkRecord): number {
 }
 
 /** What is left for questions: the clock decides, or what was asked already where that usually takes longer. */
-export function secondsLeft(programme: Programme, record: WalkRecord, minutes: number, now: Date): number {
+function secondsLeft(programme: Programme, record: WalkRecord, minutes: number, now: Date): number {
   const clock = record.call ? secondsSince(record.call, now) : 0;
   return minutes * 60 - closingSeconds - Math.max(clock, usualSeconds(programme, record));
 }
