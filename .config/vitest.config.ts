@@ -5,7 +5,9 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     env: { TZ: 'America/Phoenix', LANG: 'en_US.UTF-8', NO_COLOR: '1' },
-    testTimeout: 30_000,
+    setupFiles: ['tests/support/fixed-seed.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     pool: 'forks',
   },
 });

@@ -44,7 +44,8 @@ describe('walks kept on this machine', () => {
 
 describe('a walk that was left', () => {
   it('is offered again, goes on where it stopped, and gives the same report as one in a single sitting', async () => {
-    const lines = typed('41-larkspur-way');
+    // Without the last line: it answers the question about money, which is asked once the walk is finished.
+    const lines = typed('41-larkspur-way').slice(0, -1);
     const data = folder();
     for (let from = 0; from < lines.length; from += 9) {
       const part = lines.slice(from, from + 9);
