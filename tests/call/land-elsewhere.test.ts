@@ -43,6 +43,15 @@ describe('an answer to another question than the one asked', () => {
     expect(saidIn(reply)[0]).toBe('call.landed.changed');
   });
 
+  it('adds a side to those that are known, without calling it a change or asking for the others', () => {
+    const left = turnAt(at('about.tenure'), 'fence: wood left').record;
+    const { record, reply } = turnAt(left, 'fence: vinyl right');
+    expect(record.sheet['fences.meets']).toMatchObject({
+      sides: { left: { value: 'wood' }, right: { value: 'vinyl' } },
+    });
+    expect(saidIn(reply)).toEqual(['call.landed', 'call.landed.still']);
+  });
+
   it('says that an answer without sides was taken for every side', () => {
     const { reply } = turnAt(at('about.tenure'), 'fence: wood');
     expect(saidIn(reply)).toContain('call.landed.every-side');

@@ -1,6 +1,7 @@
+import type { Answer } from '../../answers/answer.ts';
 import type { Step } from '../../answers/path.ts';
 import type { Reading } from '../../answers/reading/reading.ts';
-import { sideNames } from '../../flow/schema/base.ts';
+import { type Side, sideNames } from '../../flow/schema/base.ts';
 import type { Call } from '../../flow/schema/call.ts';
 import type { Part } from '../message.ts';
 import type { Programme } from '../programme.ts';
@@ -50,6 +51,19 @@ function fitsOf(
   });
 }
 
+/** Whether an answer says something else than before; sides that had none are no change. */
+function changed(before: Answer | undefined, after: Answer): before is Answer {
+  if (before === undefined) return false;
+  if (before.status !== 'bySide' || after.status !== 'bySide') return !sameValue(before, after);
+  return Object.entries(before.sides).some(([side, one]) => !sameValue(one, after.sides[side as Side]));
+}
+
+/** The same words may have been read with or without how they are known. */
+function sameValue(one: Answer, other: Answer | undefined): boolean {
+  if (one.status !== 'given' || other?.status !== 'given') return one.status === other?.status;
+  return JSON.stringify(one.value) === JSON.stringify(other.value);
+}
+
 const short = (step: Step) => ({ text: `question/${step.question.id}/short` });
 
 /** Puts an answer where it belongs and stays at the question that is asked. */
@@ -60,11 +74,11 @@ function land(programme: Programme, record: WalkRecord, { step, reading }: Fit, 
   if (turned.record.cursor.phase === 'emergency') return turned;
   const answer = turned.record.sheet[step.key] ?? reading.answer;
   const values = { question: short(step), answer: { answer, question: step.question.id } };
-  const landed = before
+  const landed = changed(before, answer)
     ? say('call.landed.changed', { ...values, before: { answer: before, question: step.question.id } })
     : say('call.landed', values);
   const rest = turned.parts.filter(
-    (one) => one.kind === 'say' && !/^note\.(?:taken|skipped)/u.test(one.text),
+    (one) => one.kind === 'say' && !/^note\.(?:taken|skipped|missing)/u.test(one.text),
   );
   const everywhere =
     reading.answer.status === 'bySide' && !named ? [say('call.landed.every-side', undefined, 'quiet')] : [];
