@@ -115,6 +115,11 @@ function sidePhrases(words: Words, talk: TalkWords, letters: boolean): Phrase[] 
   ];
 }
 
+/** Where the sides are the choices, "all 4" is all of them; elsewhere it is the fourth choice on every side. */
+function countedSides({ kind }: Question): Phrase[] {
+  return kind === 'yesNo' || kind === 'sides' ? all(['all 3', 'all 4'], 'allSides') : [];
+}
+
 function answerPhrases(words: Words, talk: TalkWords): Phrase[] {
   return [
     ...all(words.skip, 'skip'),
@@ -160,7 +165,10 @@ function prepare(question: Question, words: Words): PreparedQuestion {
     option.phrases.map((phrase): Phrase => [phrase, { role: 'option', ids: [option.id] }]),
   );
   const letters = question.kind !== 'choice' && question.kind !== 'several';
-  const answers = [...(sideful ? sidePhrases(words, talk, letters) : []), ...answerPhrases(words, talk)];
+  const answers = [
+    ...(sideful ? [...sidePhrases(words, talk, letters), ...countedSides(question)] : []),
+    ...answerPhrases(words, talk),
+  ];
   const joining = joiningPhrases(words, talk);
   const common = new Set([...all(words.no, 'no'), ...joining].flatMap(([phrase]) => stemsOf(phrase)));
   const { hints, absent } = gatherHints(options, common);

@@ -84,7 +84,7 @@ export const ENGLISH_TALK_WORDS: TalkWords = {
     'rest|the rest|rest of it|rest of them|all the rest|elsewhere|everywhere else|everything else|all else|all others|all the others|all other sides|the other sides|other sides|other side|the other side|others|the others|other ones|the other ones|other three|other two|the other three|the other two|remaining|remaining sides|the remaining sides|remainder|anywhere else|any other side|all the other sides',
   ),
   allSides: list(
-    'both|all|all of it|all of them|all sides|all the sides|all four|all four sides|all 4|all 4 sides|all three|all 3|all round|all around|all the way round|all the way around|all over|everywhere|everything|every side|every one|each|each side|each one|on every side|on all sides|on each side|whole house|the whole house|whole thing|entire house|the entire house|round the house|around the house|any side',
+    'both|all|all of it|all of them|all sides|all the sides|all four|all four sides|all 4 sides|all three|all round|all around|all the way round|all the way around|all over|everywhere|everything|every side|every one|each|each side|each one|on every side|on all sides|on each side|whole house|the whole house|whole thing|entire house|the entire house|round the house|around the house|any side',
   ),
   bothSides: list(
     'both sides|on both sides|at both sides|to both sides|the sides|on the sides|at the sides|either side|on either side|left and right both',
