@@ -19,4 +19,13 @@ describe('the demonstration transcripts', () => {
     if (process.env['UPDATE_TRANSCRIPTS']) writeFileSync(path, today);
     else expect(text).toBe(today);
   });
+
+  it('stand in the README as they are', () => {
+    const transcript = readFileSync(join(folder, '12-fernhollow-lane.md'), 'utf8').split('\n');
+    const quoted = [...readFileSync('README.md', 'utf8').matchAll(/```text\n([\s\S]*?)```/g)].flatMap(
+      (match) => match[1]?.split('\n') ?? [],
+    );
+    expect(quoted.length).toBeGreaterThan(20);
+    expect(quoted.filter((line) => line !== '…' && !transcript.includes(line))).toEqual([]);
+  });
 });
