@@ -82,15 +82,3 @@ export function anyHouse(random: () => number, unknown = 0): AnswerSheet {
     sheet = { ...sheet, [step.key]: answer };
   }
 }
-
-/** The shortest processor time of several runs, in milliseconds: other work on the machine does not count. */
-export function quickestMilliseconds(run: () => void, times = 5): number {
-  let best = Number.POSITIVE_INFINITY;
-  for (let time = 0; time < times; time++) {
-    const start = process.cpuUsage();
-    run();
-    const { user, system } = process.cpuUsage(start);
-    best = Math.min(best, (user + system) / 1000);
-  }
-  return best;
-}
