@@ -10,9 +10,9 @@ import { dataFolderPath } from '../storage/data-folder.ts';
 import { createProgressStore } from '../storage/practice/progress-store.ts';
 import type { Phrase, TerminalEnd } from '../terminal/ports.ts';
 import type { Wording } from '../wording/wording.ts';
+import { converse } from './converse.ts';
 import { type CommandIo, write } from './io.ts';
 import { chooseHouse, type HouseOptions } from './practice/choose-house.ts';
-import { converse } from './practice/converse.ts';
 import { loadPractice, practiceWording } from './practice/load-practice.ts';
 import {
   type PracticeShell,

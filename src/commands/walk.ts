@@ -1,8 +1,8 @@
 import type { WalkId } from '../conversation/record.ts';
 import type { Shell } from '../conversation/shell.ts';
-import { chooseTerminalMode } from '../terminal/mode.ts';
 import type { TerminalConversation, TerminalEnd } from '../terminal/ports.ts';
 import { askBudget } from './ask-budget.ts';
+import { converse } from './converse.ts';
 import { findWalk } from './find-walk.ts';
 import type { CommandIo } from './io.ts';
 import { loadProgramme } from './load-programme.ts';
@@ -66,7 +66,7 @@ async function walkInTerminal(io: CommandIo, options: WalkOptions): Promise<Term
       language: checklist.flow.walk.language,
       audience: 'resident',
     });
-    return await converse(conversation, io, options, (id, values) => wording.text(id, values));
+    return await converse(conversation, io, options.plain, (id, values) => wording.text(id, values));
   } finally {
     await store.close();
   }
@@ -85,40 +85,4 @@ async function chooseConversation(
     ? undefined
     : (await shell.store.list()).find((one) => one.phase !== 'finished' && one.answered > 0);
   return kept ? offerToGoOn(shell, io, kept, open) : open(newWalkId(io));
-}
-
-type PhraseOf = Parameters<typeof import('../terminal/plain/run-plain.ts').runPlain>[0]['phrase'];
-
-/** The interactive mode is loaded only when it is used: plain mode starts without it. */
-async function converse(
-  conversation: TerminalConversation,
-  io: CommandIo,
-  options: WalkOptions,
-  phrase: PhraseOf,
-): Promise<TerminalEnd> {
-  const { stdin, stdout, env } = io;
-  const mode = chooseTerminalMode({
-    stdinIsTTY: stdin.isTTY === true,
-    stdoutIsTTY: stdout.isTTY === true,
-    env,
-    flags: options.plain === undefined ? {} : { plain: options.plain },
-  });
-  const interrupted = new AbortController();
-  const stop = () => interrupted.abort();
-  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, stop);
-  if (mode === 'interactive') {
-    const { runInTerminal } = await import('./walk-on-screen.ts');
-    return runInTerminal({ conversation, io, phrase, interrupted: interrupted.signal });
-  }
-  const { runPlain } = await import('../terminal/plain/run-plain.ts');
-  const echo = stdin.isTTY !== true;
-  return runPlain({
-    conversation,
-    input: stdin,
-    output: stdout,
-    phrase,
-    columns: () => stdout.columns,
-    echo,
-    interrupted: interrupted.signal,
-  });
 }

@@ -1,11 +1,9 @@
 import type { AnswerSheet } from '../answers/answer.ts';
 import { type Assessment, assess } from '../assess/assess.ts';
 import type { Checklist } from '../assess/checklist.ts';
+import { weigh } from '../assess/weigh.ts';
 import type { Proposal } from '../ranking/actions.ts';
-import { orderOfDoing } from '../ranking/order.ts';
-import { firstHour, groupForDisplay, type RankedGroup, rank } from '../ranking/rank.ts';
 import type { ReadyElement } from '../ranking/readiness.ts';
-import { waysIn } from '../ranking/ways-in.ts';
 
 /** For each element what the done jobs leave of it, by the group of jobs of which one is enough. */
 type Residuals = ReadonlyMap<number, ReadonlyMap<string, number>>;
@@ -98,28 +96,5 @@ export function assessDone(checklist: Checklist, sheet: AnswerSheet, ids: readon
   const residuals = residualsOf(done);
   const { left: elements, positions } = elementsLeft(before.elements, residuals);
   const open = openJobs(all, done, residuals, positions);
-  const ways = waysIn(flow, elements, before.path.sides);
-  const chains = { readiness: elements.map((one) => one.readiness), ways: ways.map((one) => one.elements) };
-  const ordered = orderOfDoing(open, chains, flow.walk.tradeFloor);
-  const ranked = rank(ordered, chains);
-  const groups = groupForDisplay(ranked, chains);
-  const exposure = ways.reduce((sum, way) => sum + way.weight, 0);
-  const biggest = groups.reduce<RankedGroup | undefined>(
-    (best, group) => (group.alone > (best?.alone ?? 0) ? group : best),
-    undefined,
-  );
-  return {
-    ...before,
-    elements,
-    waysIn: ways,
-    chains,
-    proposals: open,
-    exposure,
-    left: exposure - ordered.reduce((sum, one) => sum + one.share, 0),
-    ranked,
-    groups,
-    biggestChange: biggest,
-    firstHour: firstHour(ranked),
-    done,
-  };
+  return { ...before, ...weigh(flow, elements, open, before.path.sides), done };
 }

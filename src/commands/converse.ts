@@ -1,6 +1,6 @@
-import { chooseTerminalMode } from '../../terminal/mode.ts';
-import type { Phrase, TerminalConversation, TerminalEnd } from '../../terminal/ports.ts';
-import type { CommandIo } from '../io.ts';
+import { chooseTerminalMode } from '../terminal/mode.ts';
+import type { Phrase, TerminalConversation, TerminalEnd } from '../terminal/ports.ts';
+import type { CommandIo } from './io.ts';
 
 /** Holds a conversation in the terminal; what draws on the screen is loaded only when it is used. */
 export async function converse(
@@ -22,7 +22,7 @@ export async function converse(
   const stop = () => interrupted.abort();
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, stop);
   if (mode === 'interactive') {
-    const { runInTerminal } = await import('../walk-on-screen.ts');
+    const { runInTerminal } = await import('./walk-on-screen.ts');
     return runInTerminal({
       conversation,
       io,
@@ -31,7 +31,7 @@ export async function converse(
       ...(clock ? { clock } : {}),
     });
   }
-  const { runPlain } = await import('../../terminal/plain/run-plain.ts');
+  const { runPlain } = await import('../terminal/plain/run-plain.ts');
   return runPlain({
     conversation,
     input: stdin,
