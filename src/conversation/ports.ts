@@ -12,6 +12,8 @@ export interface TurnToKeep {
   readonly erase?: true;
   /** To be told to another system: kept with the turn, delivered later. */
   readonly announce?: Announcement;
+  /** A walk that waited under this code went into the record; `conflict` when somebody took it meanwhile. */
+  readonly takes?: { readonly code: string; readonly now: string };
 }
 
 /** That a walk was finished. */
@@ -81,14 +83,44 @@ export interface DeliveryStore {
   readonly resend: (id: string, now: string) => Promise<boolean>;
 }
 
+/** A walk that waits for whoever has its code. */
+export interface WaitingWalk {
+  /** A hash of the code: what is stored opens nothing. */
+  readonly code: string;
+  /** The walk from which it comes, and with which it goes. */
+  readonly walk: WalkId;
+  /** When the code stops working; ISO 8601, UTC. */
+  readonly until: string;
+  /** The walk, readable only with the code. */
+  readonly sealed: string;
+}
+
+/** Walks between two people. Not its business: codes, sealing, how long they wait. */
+export interface HandOverStore {
+  /** Keeps it, unless it is there or was taken already; `false`: the code belongs to another walk. */
+  readonly leave: (waiting: WaitingWalk) => Promise<boolean>;
+  /** What waits under a code, still untaken. */
+  readonly waiting: (code: string, now: string) => Promise<string | undefined>;
+  /** Takes what waits, once; whoever took it gets the same again until `again`, in case it got lost on the way. */
+  readonly take: (
+    code: string,
+    taker: { readonly by: string; readonly now: string; readonly again: string },
+  ) => Promise<string | undefined>;
+}
+
 /** A store behind a server: walks, the outbox, and what is needed to run for years. */
 export interface ServerStore extends WalkStore {
   readonly deliveries: DeliveryStore;
+  readonly handOvers: HandOverStore;
   /**
-   * Removes walks that nobody changed since `walksBefore`, and replies and sent deliveries from before
-   * `messagesBefore`; gives the number of walks removed.
+   * Removes walks that nobody changed since `walksBefore`, replies and sent deliveries from before `messagesBefore`,
+   * and what waited until before `handOversBefore`; gives the number of walks removed.
    */
-  readonly sweep: (limits: { walksBefore?: string; messagesBefore?: string }) => Promise<number>;
+  readonly sweep: (limits: {
+    walksBefore?: string;
+    messagesBefore?: string;
+    handOversBefore?: string;
+  }) => Promise<number>;
   /** Rejects when the store cannot be used. */
   readonly ping: () => Promise<void>;
 }

@@ -19,7 +19,10 @@ describeStore('PostgreSQL', async (labelOf) => {
   emptied ??= await postgres.newDatabase();
   const url = emptied;
   const store = await createPostgresStore({ url, labelOf, connections: 4 });
-  return { store, cleanUp: async () => void (await query(url, 'TRUNCATE walks, messages, deliveries')) };
+  return {
+    store,
+    cleanUp: async () => void (await query(url, 'TRUNCATE walks, messages, deliveries, hand_overs')),
+  };
 });
 
 async function query(url: string, text: string, values: unknown[] = []) {

@@ -69,6 +69,7 @@ describe('the tables', () => {
     db.close();
     expect(tables.map((table) => table.name).sort()).toEqual([
       'deliveries',
+      'hand_overs',
       'messages',
       'migrations',
       'walks',

@@ -3,6 +3,7 @@ import type { ServerStore } from '../../src/conversation/ports.ts';
 import type { WalkId, WalkRecord } from '../../src/conversation/record.ts';
 import type { LabelOf } from '../../src/storage/summary.ts';
 import { describeErasing } from './erasing-contract.ts';
+import { describeHandOvers } from './hand-over-contract.ts';
 import { describeOutbox } from './outbox-contract.ts';
 import { reply, walk } from './walks.ts';
 
@@ -35,6 +36,7 @@ export function describeStore(name: string, open: (labelOf: LabelOf) => Promise<
     describeList(() => store);
     describeErasing(() => store);
     describeOutbox(() => store);
+    describeHandOvers(() => store);
   });
 }
 

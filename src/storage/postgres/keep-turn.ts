@@ -35,6 +35,13 @@ const insertDelivery = {
     "VALUES ($1, $2, $3, $4, 'waiting', 0, $4, NULL) ON CONFLICT (id) DO NOTHING",
 };
 
+const takeWaiting = {
+  name: 'take-waiting',
+  text:
+    "UPDATE hand_overs SET taken_by = '', sealed = '' " +
+    'WHERE code = $1 AND until > $2 AND taken_by IS NULL',
+};
+
 /** Text columns hold no zero character; it is in no label that a person means. */
 const withoutZero = (text: string | undefined) => text?.replaceAll('\0', '') ?? null;
 
@@ -55,6 +62,7 @@ async function writeWalk(
 export async function removeBelongings(client: PoolClient, id: string): Promise<void> {
   await client.query('DELETE FROM messages WHERE walk_id = $1', [id]);
   await client.query('DELETE FROM deliveries WHERE walk_id = $1', [id]);
+  await client.query('DELETE FROM hand_overs WHERE walk_id = $1', [id]);
 }
 
 /**
@@ -62,7 +70,7 @@ export async function removeBelongings(client: PoolClient, id: string): Promise<
  * then the walk over the revision that was loaded. Throws Undo with what came between.
  */
 export async function keepTurn(client: PoolClient, turn: TurnWithData, labelOf: LabelOf): Promise<Kept> {
-  const { record, message, announce, erase } = turn;
+  const { record, message, announce, erase, takes } = turn;
   if (erase) await removeBelongings(client, record.id);
   if (message) {
     const walk = erase ? '' : record.id;
@@ -72,6 +80,10 @@ export async function keepTurn(client: PoolClient, turn: TurnWithData, labelOf: 
   }
   const { rowCount } = await writeWalk(client, turn, labelOf);
   if (rowCount === 0) throw new Undo<Kept>('conflict');
+  if (takes) {
+    const taken = await client.query({ ...takeWaiting, values: [takes.code, takes.now] });
+    if (taken.rowCount === 0) throw new Undo<Kept>('conflict');
+  }
   if (announce) {
     const { id, walk, revision, at } = announce;
     await client.query({ ...insertDelivery, values: [id, walk, revision, at] });

@@ -47,4 +47,19 @@ export const postgresMigrations: readonly PostgresMigration[] = [
       'CREATE INDEX IF NOT EXISTS deliveries_by_walk ON deliveries (walk_id)',
     ],
   },
+  {
+    number: 2,
+    name: 'hand-overs',
+    statements: [
+      `CREATE TABLE IF NOT EXISTS hand_overs (
+        code TEXT PRIMARY KEY,
+        walk_id TEXT NOT NULL,
+        until TEXT NOT NULL,
+        sealed TEXT NOT NULL,
+        taken_by TEXT
+      )`,
+      'CREATE INDEX IF NOT EXISTS hand_overs_by_walk ON hand_overs (walk_id)',
+      'CREATE INDEX IF NOT EXISTS hand_overs_by_time ON hand_overs (until)',
+    ],
+  },
 ];

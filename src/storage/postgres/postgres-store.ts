@@ -11,6 +11,7 @@ import { keepTurn, removeBelongings, type TurnWithData } from './keep-turn.ts';
 import { migratePostgres } from './migrate.ts';
 import { postgresMigrations } from './migrations.ts';
 import { postgresDeliveries } from './postgres-deliveries.ts';
+import { postgresHandOvers } from './postgres-hand-overs.ts';
 import { asStorageError, inTransaction, isConflict, Undo } from './transaction.ts';
 
 export interface PostgresStoreOptions {
@@ -99,8 +100,10 @@ function removeWalk(pool: Pool, id: WalkId): Promise<boolean> {
 
 async function sweepOld(
   pool: Pool,
-  { walksBefore, messagesBefore }: Parameters<ServerStore['sweep']>[0],
+  { walksBefore, messagesBefore, handOversBefore }: Parameters<ServerStore['sweep']>[0],
 ): Promise<number> {
+  if (handOversBefore !== undefined)
+    await pool.query('DELETE FROM hand_overs WHERE until < $1', [handOversBefore]);
   if (messagesBefore !== undefined) {
     await pool.query('DELETE FROM messages WHERE kept_at < $1', [messagesBefore]);
     await pool.query("DELETE FROM deliveries WHERE state = 'sent' AND at < $1", [messagesBefore]);
@@ -110,6 +113,7 @@ async function sweepOld(
     const old = 'WHERE walk_id IN (SELECT id FROM walks WHERE updated_at < $1)';
     await client.query(`DELETE FROM messages ${old}`, [walksBefore]);
     await client.query(`DELETE FROM deliveries ${old}`, [walksBefore]);
+    await client.query(`DELETE FROM hand_overs ${old}`, [walksBefore]);
     return (await client.query('DELETE FROM walks WHERE updated_at < $1', [walksBefore])).rowCount ?? 0;
   });
 }
@@ -160,6 +164,7 @@ export async function createPostgresStore(options: PostgresStoreOptions): Promis
       return safely(() => removeWalk(pool, id));
     },
     deliveries: postgresDeliveries(pool),
+    handOvers: postgresHandOvers(pool),
     sweep: (limits) => safely(() => sweepOld(pool, limits)),
     ping: () => safely(async () => void (await pool.query('SELECT 1'))),
     close: async () => {

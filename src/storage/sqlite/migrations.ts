@@ -52,4 +52,19 @@ export const migrations: readonly Migration[] = [
       CREATE INDEX messages_by_time ON messages (kept_at);
     `,
   },
+  {
+    number: 3,
+    name: 'hand-overs',
+    sql: `
+      CREATE TABLE hand_overs (
+        code TEXT PRIMARY KEY,
+        walk_id TEXT NOT NULL,
+        until TEXT NOT NULL,
+        sealed TEXT NOT NULL,
+        taken_by TEXT
+      );
+      CREATE INDEX hand_overs_by_walk ON hand_overs (walk_id);
+      CREATE INDEX hand_overs_by_time ON hand_overs (until);
+    `,
+  },
 ];

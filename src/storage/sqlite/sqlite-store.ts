@@ -1,13 +1,15 @@
 import type Database from 'libsql';
-import type { DeliveryStore, ServerStore, TurnToKeep, WalkSummary } from '../../conversation/ports.ts';
+import type { DeliveryStore, HandOverStore, ServerStore, WalkSummary } from '../../conversation/ports.ts';
 import type { WalkId, WalkRecord } from '../../conversation/record.ts';
 import { createRecordMemory, type RecordMemory } from '../record-memory.ts';
 import { StorageError } from '../storage-error.ts';
 import { writeStoredRecord } from '../stored-record.ts';
-import { readStoredReply, writeStoredReply } from '../stored-reply.ts';
-import { type LabelOf, summarise } from '../summary.ts';
+import { readStoredReply } from '../stored-reply.ts';
+import type { LabelOf } from '../summary.ts';
 import { type DeliveryStatements, prepareDeliveryStatements } from './delivery-statements.ts';
 import { createGroupCommit, type GroupCommit } from './group-commit.ts';
+import { type HandOverStatements, prepareHandOverStatements } from './hand-over-statements.ts';
+import { keepTurn, removeWalk, sweep, type Tables } from './keep-turn.ts';
 import { migrate } from './migrate.ts';
 import { migrations } from './migrations.ts';
 import { openDatabase } from './open-database.ts';
@@ -25,7 +27,8 @@ export interface SqliteStoreOptions {
  */
 export function createSqliteStore(options: SqliteStoreOptions): ServerStore {
   const db = openDatabase(options.file);
-  const { statements, outbox } = prepareOrClose(db, options.file);
+  const tables = prepareOrClose(db, options.file);
+  const { statements, outbox, waiting } = tables;
   const group = createGroupCommit(db);
   const labelOf = options.labelOf ?? (() => undefined);
   const memory = createRecordMemory();
@@ -40,20 +43,21 @@ export function createSqliteStore(options: SqliteStoreOptions): ServerStore {
     replyTo: async (channel, messageId) => loadReply(statements, options.file, channel, messageId),
     commit: async (turn) => {
       const data = writeStoredRecord(turn.record);
-      const kept = await group.run(() => keepTurn(statements, outbox, { ...turn, data }, labelOf));
+      const kept = await group.run(() => keepTurn(tables, { ...turn, data }, labelOf));
       if (kept === 'saved') memory.remember(data, turn.record);
       if (turn.erase && kept === 'saved') forget(turn.record.id);
       return kept;
     },
     list: async () => statements.list().map(toSummary),
     remove: async (id) => {
-      const removed = await group.run(() => removeWalk(statements, outbox, id));
+      const removed = await group.run(() => removeWalk(tables, id));
       if (removed) forget(id);
       return removed;
     },
     deliveries: deliveriesOf(outbox, group),
+    handOvers: handOversOf(waiting, group),
     sweep: async (limits) => {
-      const removed = await group.run(() => sweep(statements, outbox, limits));
+      const removed = await group.run(() => sweep(tables, limits));
       forgetLog(db);
       return removed;
     },
@@ -67,10 +71,14 @@ export function createSqliteStore(options: SqliteStoreOptions): ServerStore {
   };
 }
 
-function prepareOrClose(db: Database.Database, file: string) {
+function prepareOrClose(db: Database.Database, file: string): Tables {
   try {
     migrate(db, file, migrations);
-    return { statements: prepareStatements(db), outbox: prepareDeliveryStatements(db) };
+    return {
+      statements: prepareStatements(db),
+      outbox: prepareDeliveryStatements(db),
+      waiting: prepareHandOverStatements(db),
+    };
   } catch (error) {
     db.close();
     throw error;
@@ -107,34 +115,6 @@ function loadReply(statements: Statements, file: string, channel: string, messag
   );
 }
 
-function keepTurn(
-  statements: Statements,
-  outbox: DeliveryStatements,
-  turn: TurnToKeep & { readonly data: string },
-  labelOf: LabelOf,
-): 'saved' | 'conflict' | 'seen' {
-  const { record, message, announce } = turn;
-  if (message && statements.reply(message.channel, message.id) !== undefined) return 'seen';
-  const row = {
-    summary: summarise(record, labelOf),
-    revision: record.revision,
-    data: turn.data,
-  };
-  const changed = turn.expected === 'new' ? statements.insert(row) : statements.update(row, turn.expected);
-  if (changed === 0) return 'conflict';
-  if (turn.erase) removeWalk(statements, outbox, record.id);
-  if (message) {
-    const kept = {
-      walk: turn.erase ? '' : record.id,
-      at: record.updatedAt,
-      reply: writeStoredReply(message.reply),
-    };
-    statements.keepReply(message.channel, message.id, kept);
-  }
-  if (announce) outbox.add(announce);
-  return 'saved';
-}
-
 function deliveriesOf(outbox: DeliveryStatements, group: GroupCommit): DeliveryStore {
   return {
     due: async (now, limit) => outbox.due(now, limit),
@@ -145,29 +125,17 @@ function deliveriesOf(outbox: DeliveryStatements, group: GroupCommit): DeliveryS
   };
 }
 
-function sweep(
-  statements: Statements,
-  outbox: DeliveryStatements,
-  { walksBefore, messagesBefore }: Parameters<ServerStore['sweep']>[0],
-): number {
-  if (messagesBefore !== undefined) {
-    statements.removeRepliesBefore(messagesBefore);
-    outbox.removeSentBefore(messagesBefore);
-  }
-  if (walksBefore === undefined) return 0;
-  outbox.removeOfWalksBefore(walksBefore);
-  return statements.removeWalksBefore(walksBefore);
+function handOversOf(waiting: HandOverStatements, group: GroupCommit): HandOverStore {
+  return {
+    leave: (one) => group.run(() => waiting.add(one) > 0 || waiting.walkOf(one.code) === one.walk),
+    waiting: async (code, now) => waiting.waiting(code, now),
+    take: (code, { by, now, again }) => group.run(() => waiting.take(code, by, now, again)),
+  };
 }
 
 /** What was removed is overwritten in the file; its older pages in the write-ahead log go too. */
 function forgetLog(db: Database.Database): void {
   db.prepare('PRAGMA wal_checkpoint(TRUNCATE)').all();
-}
-
-function removeWalk(statements: Statements, outbox: DeliveryStatements, id: WalkId): boolean {
-  statements.removeReplies(id);
-  outbox.removeOf(id);
-  return statements.removeWalk(id) > 0;
 }
 
 function toSummary(row: WalkRow): WalkSummary {
