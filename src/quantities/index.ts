@@ -12,7 +12,7 @@ export {
   type UnsafeEnd,
 } from './read-quantity.ts';
 export { type ReadSlope, type ReadSlopeOptions, readSlope } from './read-slope.ts';
-export { type Said, type SayOptions, sayLength, type UnitSystem } from './say-length.ts';
+export { ownLength, type Said, type SayOptions, sayLength, type UnitSystem } from './say-length.ts';
 export { sayArea, sayQuantity, saySlope, sayVolume } from './say-quantity.ts';
 export { slopeDegrees, slopeFromRise, slopePercent } from './slope.ts';
 export * from './units.ts';

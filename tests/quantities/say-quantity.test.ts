@@ -8,6 +8,7 @@ import {
   fromBase,
   inches,
   metres,
+  ownLength,
   percent,
   readLength,
   sayArea,
@@ -26,32 +27,54 @@ import {
 
 describe('sayLength', () => {
   it.each([
-    [inches(1 / 8), '1/8 in', '3.2 mm'],
-    [inches(1 / 16), '1/16 in', '1.6 mm'],
-    [inches(1 / 4), '1/4 in', '6.4 mm'],
-    [inches(6), '6 in', '152 mm'],
-    [inches(2.5), '2 1/2 in', '64 mm'],
-    [feet(1), '1 ft', '0.3 m'],
-    [feet(2.5), '2 ft 6 in', '0.75 m'],
+    [inches(1 / 8), '1/8 in', '3 mm'],
+    [inches(1 / 16), '1/16 in', '1.5 mm'],
+    [inches(1 / 4), '1/4 in', '6 mm'],
+    [inches(6), '6 in', '15 cm'],
+    [inches(2.5), '2 1/2 in', '6.5 cm'],
+    [inches(3), '3 in', '7.5 cm'],
+    [feet(1), '1 ft', '30 cm'],
+    [feet(2.5), '2 ft 6 in', '75 cm'],
     [feet(5), '5 ft', '1.5 m'],
     [feet(10), '10 ft', '3 m'],
-    [feet(30), '30 ft', '9.1 m'],
-    [feet(100), '100 ft', '30.5 m'],
-    [feet(1200), '1,200 ft', '366 m'],
+    [feet(25), '25 ft', '7.5 m'],
+    [feet(30), '30 ft', '9 m'],
+    [feet(60), '60 ft', '18 m'],
+    [feet(100), '100 ft', '30 m'],
+    [feet(125), '125 ft', '38 m'],
+    [feet(1200), '1,200 ft', '370 m'],
+    [metres(0), '0 in', '0 cm'],
+  ])('says %f m, which comes from feet and inches, as %s and %s', (length, imperial, metric) => {
+    expect(sayLength(length, 'imperial').text).toBe(imperial);
+    expect(sayLength(length, 'metric').text).toBe(metric);
+  });
+
+  it.each([
     [metres(0.003), '0.12 in', '3 mm'],
     [metres(0.002), '0.079 in', '2 mm'],
-    [metres(0.8), '2 ft 7 in', '0.8 m'],
-    [metres(0), '0 in', '0 mm'],
-  ])('says %f m as %s and %s', (length, imperial, metric) => {
+    [metres(0.064), '2 1/2 in', '6.4 cm'],
+    [metres(0.8), '2 ft 7 in', '80 cm'],
+    [metres(7.3), '24 ft', '7.3 m'],
+    [metres(9.1), '30 ft', '9.1 m'],
+    [metres(30), '98 ft', '30 m'],
+  ])('keeps %f m, which is round in metric: %s and %s', (length, imperial, metric) => {
     expect(sayLength(length, 'imperial').text).toBe(imperial);
     expect(sayLength(length, 'metric').text).toBe(metric);
   });
 
   it('rounds a least distance up and a most distance down when asked', () => {
-    expect(sayLength(metres(3.01), 'metric', { round: 'up' }).text).toBe('3.1 m');
-    expect(sayLength(metres(3.09), 'metric', { round: 'down' }).text).toBe('3 m');
+    expect(sayLength(metres(3.014), 'metric', { round: 'up' }).text).toBe('3.1 m');
+    expect(sayLength(metres(3.094), 'metric', { round: 'down' }).text).toBe('3 m');
     expect(sayLength(feet(5.01), 'imperial', { round: 'up' }).text).toBe('5 ft 1 in');
     expect(sayLength(feet(5), 'imperial', { round: 'up' }).text).toBe('5 ft');
+  });
+
+  it('says any whole feet in metres within 5 in a hundred, with at most three digits that count', () => {
+    for (let number = 1; number <= 1000; number++) {
+      const said = sayLength(feet(number), 'metric');
+      expect(Math.abs(toBase(said.value, said.unit) / feet(number) - 1), said.text).toBeLessThan(0.05);
+      expect(said.text.replace(/\D/g, '').replace(/0+$/, '').length, said.text).toBeLessThanOrEqual(3);
+    }
   });
 
   it('is read back as the same length within its rounding', () => {
@@ -61,13 +84,29 @@ describe('sayLength', () => {
         const said = sayLength(metres(value), shown);
         const read = readLength(said.text, { unsafeEnd: 'low' });
         if (read.kind !== 'length') throw new Error(`not read: ${said.text}`);
-        const step =
-          value < 0.3 ? Math.max(0.055 * value, 0.0017) : value < 6.05 ? 0.0501 : value < 100 ? 0.16 : 0.51;
+        const inches = value < 0.3 ? Math.max(0.055 * value, 0.0017) : value < 6.05 ? 0.0501 : 0.16;
+        const step = shown === 'imperial' && value < 100 ? inches : Math.max(0.126 * value, 1e-4);
         expect(Math.abs(read.metres - value)).toBeLessThanOrEqual(step);
         expect(toBase(said.value, said.unit)).toBeCloseTo(read.metres, 9);
       }),
     );
   });
+});
+
+describe('ownLength', () => {
+  it.each([
+    [feet(5), 'metric', '5 ft'],
+    [inches(1 / 8), 'metric', '1/8 in'],
+    [metres(0.003), 'imperial', '3 mm'],
+    [metres(30), 'imperial', '30 m'],
+    [feet(5), 'imperial', undefined],
+    [metres(0.003), 'metric', undefined],
+  ] as const)(
+    'gives the number that %f m has in its source, where %s units only come near it: %s',
+    (length, system, own) => {
+      expect(ownLength(length, system)).toBe(own);
+    },
+  );
 });
 
 describe('other quantities', () => {

@@ -48,13 +48,13 @@ describe('a length in words', () => {
   // 1 ft = 0.3048 m and 1 in = 25.4 mm exactly (international yard and pound agreement, 1959).
   const lengths: [number, UnitSystem, string][] = [
     [0.003175, 'imperial', '1/8 in'],
-    [0.003175, 'metric', '3.2 mm'],
+    [0.003175, 'metric', '3 mm'],
     [0.1524, 'imperial', '6 in'],
-    [0.1524, 'metric', '152 mm'],
+    [0.1524, 'metric', '15 cm'],
     [1.524, 'imperial', '5 ft'],
     [1.524, 'metric', '1.5 m'],
     [9.144, 'imperial', '30 ft'],
-    [9.144, 'metric', '9.1 m'],
+    [9.144, 'metric', '9 m'],
   ];
 
   it.each(lengths)('%d m is said to a reader of %s units as "%s"', (metres, units, text) => {
@@ -120,7 +120,7 @@ describe('an answer in words', () => {
   it('by side in lengths uses the units of the reader', () => {
     const answer = sides({ front: given(0.003175), left: given(0.003175), back: given(0.1524) });
     expect(said('eaves.gap', answer)).toBe('front and left: 1/8 in; back: 6 in');
-    expect(said('eaves.gap', answer, { units: 'metric' })).toBe('front and left: 3.2 mm; back: 152 mm');
+    expect(said('eaves.gap', answer, { units: 'metric' })).toBe('front and left: 3 mm; back: 15 cm');
   });
 });
 
