@@ -165,18 +165,6 @@ describe('made-up houses', () => {
     expect(makeHouse(maker, 41, 'hard').sheet).not.toEqual(makeHouse(maker, 42, 'hard').sheet);
   });
 
-  it('have more findings the harder they are', () => {
-    const mean = (level: LevelName) => {
-      const some = houses.filter((house) => house.level === level);
-      return (
-        some.reduce((sum, { sheet }) => sum + assess(programme.checklist, sheet).found.length, 0) /
-        some.length
-      );
-    };
-    expect(mean('easy')).toBeLessThan(mean('ordinary'));
-    expect(mean('ordinary')).toBeLessThan(mean('hard'));
-  });
-
   it('bring up nearly every finding somewhere', () => {
     const met = new Set(
       houses.flatMap(({ sheet }) => assess(programme.checklist, sheet).found.map((one) => one.finding.id)),
@@ -192,5 +180,90 @@ describe('made-up houses', () => {
     const house = makeHouse(maker, 3, 'ordinary', 'tamber-county');
     expect(layOutPath(index, house.sheet).rulebook).toBe('tamber-county');
     expect(content.house.levels[house.level].tempers).toContain(house.temper);
+  });
+});
+
+describe('how hard a house is', () => {
+  const hundred = (level: LevelName) =>
+    Array.from({ length: 100 }, (_, number) => makeHouse(maker, number + 1, level));
+  const houseOf = { easy: hundred('easy'), ordinary: hundred('ordinary'), hard: hundred('hard') };
+  const found = (level: LevelName) =>
+    houseOf[level].map(({ sheet }) => assess(programme.checklist, sheet).found);
+  const foundAt = { easy: found('easy'), ordinary: found('ordinary'), hard: found('hard') };
+  const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0) / values.length;
+  const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[values.length / 2] ?? 0;
+  const places = (level: LevelName) => foundAt[level].map((list) => list.length);
+  const kinds = (level: LevelName) =>
+    foundAt[level].map((list) => new Set(list.map((one) => one.finding.id)).size);
+
+  it.each([
+    ['findings at their places', places],
+    ['kinds of findings', kinds],
+  ])(
+    'shows in the number of %s: 6 to 10 in the middle of the easy ones, and more at each level',
+    (_, count) => {
+      const [easy, ordinary, hard] = levels.map(count);
+      for (const middle of [mean, median]) {
+        expect(middle(easy ?? [])).toBeGreaterThanOrEqual(6);
+        expect(middle(easy ?? [])).toBeLessThanOrEqual(10);
+        expect(middle(ordinary ?? [])).toBeGreaterThan(2 * middle(easy ?? []));
+        expect(middle(hard ?? [])).toBeGreaterThan(1.3 * middle(ordinary ?? []));
+      }
+    },
+  );
+
+  it('keeps every house in the range of its level', () => {
+    for (const level of levels) {
+      const { findings } = content.house.levels[level];
+      if (findings === undefined) continue;
+      expect(Math.min(...places(level)), level).toBeGreaterThanOrEqual(findings.atLeast);
+      expect(Math.max(...places(level)), level).toBeLessThanOrEqual(findings.atMost);
+    }
+  });
+
+  it('shows in what has to be measured: close to the limit at hard houses, well clear at easy ones', () => {
+    // 5 ft asked of branches, 6 in of the base of siding, 4 in of dry grass, 6 ft of the lowest branch.
+    const limits: [RegExp, number, number][] = [
+      [/trees\.to-roof$/, 5 * 0.3048, 0.31],
+      [/siding\.base$/, 6 * 0.0254, 0.026],
+      [/zone1\.grass$/, 4 * 0.0254, 0.026],
+      [/trees\.lowest-branch$/, 6 * 0.3048, 0.31],
+    ];
+    const share = (level: LevelName) => {
+      const near = houseOf[level].flatMap(({ sheet }) =>
+        Object.entries(sheet).flatMap(([key, answer]) => {
+          const limit = limits.find(([pattern]) => pattern.test(key));
+          const plain = answer.status === 'bySide' ? Object.values(answer.sides) : [answer];
+          return limit === undefined
+            ? []
+            : plain.flatMap((one) =>
+                one?.status === 'given' && typeof one.value === 'number'
+                  ? [Number(Math.abs(one.value - limit[1]) <= limit[2])]
+                  : [],
+              );
+        }),
+      );
+      expect(near.length).toBeGreaterThan(100);
+      return mean(near);
+    };
+    expect(share('easy')).toBeLessThan(0.15);
+    expect(share('ordinary')).toBeLessThan(0.4);
+    expect(share('hard')).toBeGreaterThan(0.6);
+  });
+
+  it('shows in what catches the eye: nothing misleading at easy houses, mostly look-alikes at hard ones', () => {
+    const lookalikes = new Set(
+      content.house.distractors.flatMap((one) => (one.looksLike === undefined ? [] : [one.id])),
+    );
+    const misleading = (level: LevelName) =>
+      houseOf[level].map(
+        ({ distractors }) =>
+          Object.values(distractors)
+            .flat()
+            .filter((id) => lookalikes.has(id)).length,
+      );
+    expect(Math.max(...misleading('easy'))).toBe(0);
+    expect(mean(misleading('ordinary'))).toBeGreaterThan(1);
+    expect(Math.min(...misleading('hard'))).toBeGreaterThanOrEqual(8);
   });
 });

@@ -5,7 +5,7 @@ import { readBound } from '../../flow/bound.ts';
 import { optionIds } from '../../flow/checks/check-condition.ts';
 import type { Question } from '../../flow/flow.ts';
 import type { Side } from '../../flow/schema/base.ts';
-import type { Level } from '../schema/practice-file.ts';
+import type { HouseRules, Level } from '../schema/practice-file.ts';
 import type { HouseMaker } from './house-maker.ts';
 import { drawOne, drawSome, type Random } from './random.ts';
 
@@ -59,17 +59,25 @@ function measured(question: Question, written: string): PlainAnswer {
   return typeof value === 'number' ? given(value) : { status: 'notSure' };
 }
 
+type Measures = HouseRules['near'][string];
+
+/** With this chance one of some measures, each as likely as the other. */
+function drawMeasure(random: Random, measures: Measures | undefined, chance: number): string | undefined {
+  if (!measures || random() >= chance) return undefined;
+  return drawOne(
+    random,
+    measures.map((value) => [String(value), 1] as const),
+  );
+}
+
 /** One answer at one spot. */
 function drawPlain(draw: Draw, question: Question, spot: Spot): PlainAnswer {
   const { random, maker, level } = draw;
-  const near = maker.rules.near[question.id];
-  if (near && random() < level.near) {
-    const one = drawOne(
-      random,
-      near.map((value) => [String(value), 1] as const),
-    );
-    return measured(question, one ?? '');
-  }
+  const { near, clear } = maker.rules;
+  const measure =
+    drawMeasure(random, near[question.id], level.near) ??
+    (level.clear > 0 ? drawMeasure(random, clear[question.id], level.clear) : undefined);
+  if (measure !== undefined) return measured(question, measure);
   const weights = weightsAt(draw, question, spot);
   if (question.kind === 'several') return drawSeveral(draw, question, weights);
   const id = drawOne(random, weights);

@@ -1,7 +1,8 @@
 import type { Answer, AnswerSheet } from '../../answers/answer.ts';
 import { answerKey } from '../../answers/answer.ts';
 import { isOpen, layOutPath, type Step } from '../../answers/path.ts';
-import type { LevelName } from '../schema/practice-file.ts';
+import { assess } from '../../assess/assess.ts';
+import type { Level, LevelName } from '../schema/practice-file.ts';
 import { type Draw, drawAnswer } from './draw-answer.ts';
 import type { HouseMaker } from './house-maker.ts';
 import type { PracticeHouse } from './practice-house.ts';
@@ -29,8 +30,29 @@ function drawSheet(maker: HouseMaker, level: LevelName, random: Random, fixed: A
   }
 }
 
-function drawDistractors(maker: HouseMaker, count: number, random: Random): PracticeHouse['distractors'] {
-  const chosen = drawSome(random, maker.rules.distractors, count);
+// Nearly every second house fits, so that this many never do only where the rules contradict each other.
+const mostDraws = 60;
+
+/** Draws houses until one has as many findings as the level wants; the same random numbers give the same house. */
+function drawFitting(maker: HouseMaker, level: LevelName, random: Random, fixed: AnswerSheet): AnswerSheet {
+  const wanted = maker.rules.levels[level].findings;
+  let sheet = drawSheet(maker, level, random, fixed);
+  if (!wanted) return sheet;
+  for (let draws = 1; draws < mostDraws; draws += 1) {
+    const { length } = assess(maker.checklist, sheet).found;
+    if (length >= wanted.atLeast && length <= wanted.atMost) break;
+    sheet = drawSheet(maker, level, random, fixed);
+  }
+  return sheet;
+}
+
+function drawDistractors(maker: HouseMaker, level: Level, random: Random): PracticeHouse['distractors'] {
+  const { distractors } = maker.rules;
+  const isFirst = (one: (typeof distractors)[number]) =>
+    level.first === 'any' || (level.first === 'lookalikes') === (one.looksLike !== undefined);
+  const first = drawSome(random, distractors.filter(isFirst), level.distractors);
+  const rest = distractors.filter((one) => !isFirst(one));
+  const chosen = [...first, ...drawSome(random, rest, level.distractors - first.length)];
   const byStop: Record<string, string[]> = {};
   for (const one of chosen) byStop[one.stop] = [...(byStop[one.stop] ?? []), one.id];
   return byStop;
@@ -47,7 +69,7 @@ export function playHouse(
     random,
     level.tempers.map((one) => [one, 1] as const),
   );
-  const distractors = drawDistractors(maker, level.distractors, random);
+  const distractors = drawDistractors(maker, level, random);
   const alarmAt = random() < level.alarm ? drawSome(random, maker.rules.alarmStops, 1)[0] : undefined;
   return { ...house, temper: temper ?? 'plain', distractors, ...(alarmAt === undefined ? {} : { alarmAt }) };
 }
@@ -62,6 +84,6 @@ export function makeHouse(
   const question = maker.checklist.index.roles.get('place');
   const fixed: AnswerSheet =
     place === undefined || !question ? {} : { [question.id]: { status: 'given', value: place } };
-  const sheet = drawSheet(maker, level, createRandom(seed), fixed);
+  const sheet = drawFitting(maker, level, createRandom(seed), fixed);
   return playHouse(maker, { name: `seed-${seed}`, sheet, level, seed });
 }

@@ -33,11 +33,17 @@ export type VerbName = (typeof verbNames)[number];
 const Level = z.strictObject({
   /** Weight of an answer that is a finding, against its usual weight. */
   telling: z.number().positive(),
+  /** How many findings at their places a house has; one with more or fewer is drawn again. */
+  findings: z.strictObject({ atLeast: z.number().int().min(0), atMost: z.number().int().min(1) }).optional(),
   /** How often a measure is drawn close to its limit. */
   near: z.number().min(0).max(1),
+  /** How often a measure is drawn well clear of its limit. */
+  clear: z.number().min(0).max(1).default(0),
   /** Things are told as they look, not by the names of the choices. */
   subtle: z.boolean(),
   distractors: z.number().int().min(0),
+  /** Which distractors come first: those that look like a finding, those that do not, or any. */
+  first: z.enum(['lookalikes', 'harmless', 'any']).default('any'),
   tempers: z.array(z.enum(temperNames)).min(1),
   /** How often a played alarm comes. */
   alarm: z.number().min(0).max(1),
@@ -61,6 +67,7 @@ export const HouseRules = z.strictObject({
   ),
   lessThan: z.array(z.strictObject({ question: Id, than: Id })),
   near: z.record(Id, z.array(Quantity).min(1)),
+  clear: z.record(Id, z.array(Quantity).min(1)).default({}),
   distractors: z.array(z.strictObject({ id: z.string(), stop: Id, looksLike: Id.optional() })),
   alarmStops: z.array(Id).min(1),
 });
