@@ -54,6 +54,9 @@ function rules({ report, say }: Page): Block[] {
   return [
     heading(2, say('rules')),
     paragraph(say('rules.intro', { rulebook: title, authority })),
+    ...(report.jobs.some((job) => job.rules.some((rule) => rule.own !== null))
+      ? [paragraph(say('rules.rounded'))]
+      : []),
     ...list(notes.map((note) => inline(note.text))),
   ];
 }

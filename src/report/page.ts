@@ -22,6 +22,17 @@ export function openPage(report: Report, wording: Wording): Page {
   return { report, wording, words, say: (id, values) => inline(words(id, values)) };
 }
 
+/** Prices of the United States for a reader who lives elsewhere, as far as the place or the units tell. */
+export const pricesFromAbroad = ({ walk, rulebook }: Report, currency: string): boolean =>
+  currency === 'USD' && (rulebook.currency !== currency || walk.units === 'metric');
+
+/** An amount of money as it is said to the reader of a report. */
+export const money = ({ report }: Page, amount: number, currency: string): Value => ({
+  money: amount,
+  currency,
+  abroad: pricesFromAbroad(report, currency),
+});
+
 /** With a capital first. */
 export const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 

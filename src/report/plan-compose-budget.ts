@@ -2,7 +2,7 @@ import { drawCurve } from '../planning/draw-curve.ts';
 import type { Value } from '../wording/say.ts';
 import { type Block, plainWords } from './document.ts';
 import { inline } from './inline.ts';
-import { type Extent, heading, list, type Page, paragraph } from './page.ts';
+import { type Extent, heading, list, money, type Page, paragraph } from './page.ts';
 import type { Report } from './report.ts';
 
 type Planning = NonNullable<Report['planning']>;
@@ -12,23 +12,29 @@ type Range = Budget['money'];
 const half = (hours: number) => Math.round(hours * 2) / 2;
 const percent = (part: number) => Math.round(part * 100);
 
-function moneyOf(currency: string | null, amount: number): Value {
-  return currency === null ? String(Math.round(amount)) : { money: Math.round(amount), currency };
+function moneyOf(page: Page, currency: string | null, amount: number): Value {
+  const whole = Math.round(amount);
+  return currency === null ? String(whole) : money(page, whole, currency);
 }
 
-function rangeText({ wording, words }: Page, currency: string | null, { low, high }: Range): string {
-  const [least, most] = [wording.value(moneyOf(currency, low)), wording.value(moneyOf(currency, high))];
-  return least === most ? most : words('range', { low: least, high: most });
+function rangeText(page: Page, currency: string | null, { low, high }: Range): string {
+  const { wording, words } = page;
+  const [least, most] = [low, high].map((end) => wording.value(moneyOf(page, currency, end)));
+  return least === most ? `${most}` : words('range', { low: `${least}`, high: `${most}` });
 }
 
 function hoursText({ words }: Page, { low, high }: Range): string {
   return half(low) === half(high) ? String(half(high)) : words('range', { low: half(low), high: half(high) });
 }
 
-function intro({ say }: Page, { limits, currency }: Budget): Block {
+function intro(page: Page, { limits, currency }: Budget): Block {
   const limit = limits.money === null ? 'hours' : limits.hours === null ? 'money' : 'both';
   return paragraph(
-    say('budget.intro', { limit, money: moneyOf(currency, limits.money ?? 0), hours: limits.hours ?? 0 }),
+    page.say('budget.intro', {
+      limit,
+      money: moneyOf(page, currency, limits.money ?? 0),
+      hours: limits.hours ?? 0,
+    }),
   );
 }
 
@@ -43,7 +49,7 @@ function stepText(page: Page, budget: Budget, what: 'money' | 'hours'): Block[] 
     step.dropped.length > 0
       ? words('budget.instead-of', { jobs, dropped: step.dropped.map(nameOf).join(' ') })
       : jobs;
-  const extra = what === 'money' ? moneyOf(budget.currency, step.extra) : step.extra;
+  const extra = what === 'money' ? moneyOf(page, budget.currency, step.extra) : step.extra;
   return [
     paragraph(say(`budget.more-${what}`, { adds: percent(step.adds / budget.possible), extra, jobs: told })),
   ];
@@ -90,8 +96,8 @@ export function composeBudget(page: Page, budget: Budget, extent: Extent): Block
     inline(rangeText(page, budget.currency, one.money)),
     inline(hoursText(page, one.hours)),
   ]);
-  const low = wording.value(moneyOf(budget.currency, budget.money.low));
-  const high = wording.value(moneyOf(budget.currency, budget.money.high));
+  const low = wording.value(moneyOf(page, budget.currency, budget.money.low));
+  const high = wording.value(moneyOf(page, budget.currency, budget.money.high));
   const part = budget.possible > 0 ? percent(budget.takenOff / budget.possible) : 0;
   return [
     heading(2, say('budget')),
@@ -128,7 +134,7 @@ export function composeCurve(page: Page, curve: Planning['curve']): Block[] {
   if (points.length < 2) return [];
   const rows = points.map((point) => [
     inline(point.do ?? words('curve.start')),
-    inline(wording.value(moneyOf(currency, point.money.high))),
+    inline(wording.value(moneyOf(page, currency, point.money.high))),
     inline(String(half(point.hours.high))),
     inline(String(percent(point.left))),
   ]);

@@ -1,8 +1,10 @@
 import type { Place } from '../findings/place.ts';
 import type { Action } from '../flow/schema/action.ts';
 import type { KnownBy } from '../flow/schema/base.ts';
+import { costsOfJobs, type JobCost, type Range } from '../planning/job-cost.ts';
+import type { Proposal } from '../ranking/actions.ts';
 import type { Material } from './material.ts';
-import type { Cost } from './schema-parts.ts';
+import type { Cost, OnTop } from './schema-parts.ts';
 
 /** From what is known best to what is known least. */
 const strengths: readonly KnownBy[] = ['read', 'reported', 'practice', 'judgement', 'memory'];
@@ -19,9 +21,10 @@ export function statusOf({ checklist }: Material, source: string): KnownBy {
 
 function amountOf(material: Material, amount: Action['cost'][number]['amount'], place: Place): number {
   if (typeof amount === 'number') return amount;
-  const computed = material.computed ?? material.assessment.facts.computed;
-  return computed(amount.computed, place) ?? amount.otherwise;
+  return computedOf(material)(amount.computed, place) ?? amount.otherwise;
 }
+
+const computedOf = (material: Material) => material.computed ?? material.assessment.facts.computed;
 
 type Line = Cost['lines'][number];
 
@@ -52,12 +55,53 @@ export function costAt(material: Material, action: Action, place: Place): Cost |
   return totalOf(material, lines);
 }
 
-/** Costs of several places together, equal lines added up. */
-export function costTogether(material: Material, costs: readonly (Cost | null)[]): Cost | null {
+/** Lines that a budget counts once, such as a set of tools. */
+const countedOnce = (costs: readonly JobCost[]): ReadonlySet<string> =>
+  new Set(costs.flatMap((cost) => cost.shared.map(({ id }) => id)));
+
+/** What hired hands cost where a job goes to a trade only at this house: it stands beside the lines of a budget's cost. */
+function hiredOf(costs: readonly JobCost[]): Range | null {
+  const beside = (end: keyof Range) =>
+    costs.reduce((total, { money, lines, shared }) => {
+      const own = lines.filter(({ line }) => !shared.some(({ id }) => id === line.id));
+      return total + money[end] - own.reduce((sum, { line, amount }) => sum + line[end] * amount, 0);
+    }, 0);
+  const high = beside('high');
+  return high > 1e-6 ? { low: Math.max(0, beside('low')), high } : null;
+}
+
+/** The visits of a trade that no price line holds: one for all jobs that share it. */
+function visitOf(costs: readonly JobCost[]): Range | null {
+  const visits = new Map(
+    costs.flatMap(({ shared, lines }) =>
+      shared
+        .filter(({ id }) => !lines.some(({ line }) => line.id === id))
+        .map(({ id, money }) => [id, money]),
+    ),
+  );
+  const sum = (end: keyof Range) => [...visits.values()].reduce((total, money) => total + money[end], 0);
+  return sum('high') > 0 ? { low: sum('low'), high: sum('high') } : null;
+}
+
+/** What jobs shown as one line cost: equal lines added up, what is paid once counted once; and what a budget adds. */
+export function costOfGroup(
+  material: Material,
+  proposals: readonly Proposal[],
+): { readonly cost: Cost | null; readonly onTop: OnTop } {
+  const costs = costsOfJobs(material.checklist.flow, proposals, computedOf(material));
+  const once = countedOnce(costs);
   const lines = new Map<string, Line>();
-  for (const line of costs.flatMap((cost) => cost?.lines ?? [])) {
-    const before = lines.get(line.id);
-    lines.set(line.id, before ? { ...before, amount: before.amount + line.amount } : line);
+  for (const line of proposals.flatMap((one) => costAt(material, one.action, one.place)?.lines ?? [])) {
+    const before = lines.get(line.id)?.amount ?? 0;
+    const amount = once.has(line.id) ? Math.max(before, line.amount) : before + line.amount;
+    lines.set(line.id, { ...line, amount });
   }
-  return totalOf(material, [...lines.values()]);
+  return {
+    cost: totalOf(material, [...lines.values()]),
+    onTop: {
+      currency: material.checklist.flow.costs[0]?.currency ?? '',
+      hired: hiredOf(costs),
+      visit: visitOf(costs),
+    },
+  };
 }

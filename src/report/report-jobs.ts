@@ -4,7 +4,7 @@ import { placeText, placeValues } from './place-text.ts';
 import type { Report } from './report.ts';
 import { laneBecause } from './report-actions.ts';
 import { workedOutFor } from './report-computations.ts';
-import { costAt, costTogether } from './report-costs.ts';
+import { costOfGroup } from './report-costs.ts';
 import { rulesBehind } from './report-rules.ts';
 import { aloneText, shareText } from './share-text.ts';
 
@@ -102,10 +102,7 @@ function amountsOf(material: Material, group: RankedGroup) {
   return {
     closes: closed.size,
     lessens: lessened.size,
-    cost: costTogether(
-      material,
-      proposals.map((one) => costAt(material, one.action, one.place)),
-    ),
+    ...costOfGroup(material, proposals),
     hours: { low: sum('low'), high: sum('high') },
     cautions: inOrderOfFlow(material, new Set(proposals.flatMap((one) => one.cautions))),
     rules: rulesBehind(material, [...new Set(proposals.flatMap((one) => one.action.rules))]),

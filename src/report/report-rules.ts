@@ -1,5 +1,6 @@
 import type { LimitInForce } from '../answers/limits.ts';
 import type { Rulebook } from '../flow/schema/rulebook.ts';
+import { metres, ownLength } from '../quantities/index.ts';
 import type { Material } from './material.ts';
 import type { Report } from './report.ts';
 import { statusOf } from './report-costs.ts';
@@ -8,6 +9,12 @@ function valueText({ wording }: Material, { dimension, value }: LimitInForce): s
   if (typeof value === 'boolean') return wording.text(`words/yesNo/${value ? 'yes' : 'no'}`);
   if (dimension === 'length') return wording.length(value);
   return dimension === 'slope' ? wording.value({ percent: value }) : String(value);
+}
+
+/** A length as its source has it, where the reader's units only come near it. */
+function ownText({ wording }: Material, { dimension, value }: LimitInForce): string | null {
+  if (dimension !== 'length' || typeof value !== 'number') return null;
+  return ownLength(metres(value), wording.reader.units) ?? null;
 }
 
 /** Whose rule it is: the place's own, general advice, or a rulebook between them by its title. */
@@ -29,6 +36,7 @@ export function rulesBehind(material: Material, ids: readonly string[]): Report[
         id,
         what: wording.text(`${at}/what`),
         value: valueText(material, inForce),
+        own: ownText(material, inForce),
         note: wording.has(`${at}/note`) ? wording.text(`${at}/note`) : null,
         rulebook: rulebookText(material, inForce.rulebook),
         source: inForce.limit.source,
@@ -58,6 +66,7 @@ export function reportRulebook(material: Material): Report['rulebook'] {
     invented: own?.invented ?? false,
     hemisphere: own?.hemisphere ?? 'north',
     authority: wording.text(`rulebook/${assessment.path.rulebook}/authority`),
+    currency: own?.currency ?? '',
     emergencyNumber: own?.emergencyNumber ?? '',
     notes: layers.flatMap((book) =>
       book.notes.map((note, position) => ({

@@ -26,6 +26,7 @@ const PlaceRules = z.strictObject({
   invented: z.boolean(),
   hemisphere: z.enum(['north', 'south']),
   authority: z.string(),
+  currency: z.string().describe('Of the place; prices may be in another one.'),
   emergencyNumber: z.string(),
   notes: z.array(z.strictObject({ text: z.string(), source: z.string() })),
 });

@@ -25,11 +25,22 @@ export const Cost = z.strictObject({
 });
 export type Cost = z.infer<typeof Cost>;
 
+const Money = z.strictObject({ low: z.number(), high: z.number() });
+
+/** What a budget adds to the price lines of a job. */
+const OnTop = z.strictObject({
+  currency: z.string(),
+  hired: Money.nullable().describe('Hired hands, where a job goes to a trade only at this house.'),
+  visit: Money.nullable().describe('Way and set-up of the trade, once for all jobs that share a visit.'),
+});
+export type OnTop = z.infer<typeof OnTop>;
+
 /** A limit of a rulebook in the reader's units. */
 const Rule = z.strictObject({
   id: z.string(),
   what: z.string(),
   value: z.string(),
+  own: z.string().nullable().describe('As its source has it, where `value` only comes near it.'),
   note: z.string().nullable(),
   rulebook: z.string(),
   source: z.string(),
@@ -105,7 +116,8 @@ export const Job = z.strictObject({
   aloneText: z.string().nullable(),
   closes: z.number().describe('How many ways in its actions bring to nothing, of all.'),
   lessens: z.number().describe('How many more it makes less likely.'),
-  cost: Cost.nullable(),
+  cost: Cost.nullable().describe('The price lines; what is paid once is counted once.'),
+  onTop: OnTop,
   hours: Hours,
   cautions: Ids,
   rules: z.array(Rule),

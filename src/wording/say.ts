@@ -18,7 +18,8 @@ export type Value =
   | { readonly text: TextId; readonly values?: Values }
   | { readonly metres: number }
   | { readonly percent: number }
-  | { readonly money: number; readonly currency: string }
+  /** With `abroad` the currency is named in full, since the reader has another one of the same sign: US$5. */
+  | { readonly money: number; readonly currency: string; readonly abroad?: boolean }
   | { readonly sides: readonly Side[] }
   | { readonly member: { readonly group: string; readonly key: string; readonly number: number } }
   | { readonly answer: Answer; readonly question: string }

@@ -94,11 +94,10 @@ function valueText(wording: Wording, intl: () => IntlShape<string>, texts: Texts
   if ('metres' in value) return wording.length(value.metres);
   if ('percent' in value) return percentText(value.percent);
   if ('money' in value) {
-    return intl().formatNumber(value.money, {
-      style: 'currency',
-      currency: value.currency,
-      maximumFractionDigits: 0,
-    });
+    const { money, currency, abroad } = value;
+    const options = { style: 'currency', currency, maximumFractionDigits: 0 } as const;
+    const text = intl().formatNumber(money, options);
+    return abroad && currency === 'USD' && !text.includes('US') ? text.replace('$', 'US$') : text;
   }
   if ('sides' in value)
     return wording.value({ list: value.sides.map((side) => wording.text(`words/side/${side}`)) });

@@ -1,6 +1,7 @@
 import type { AnswerSheet } from '../../src/answers/answer.ts';
-import { assess } from '../../src/assess/assess.ts';
+import { type Assessment, assess } from '../../src/assess/assess.ts';
 import type { Checklist } from '../../src/assess/checklist.ts';
+import type { Flow } from '../../src/flow/flow.ts';
 import { toFindOut } from '../../src/planning/to-find-out.ts';
 import { upkeepFor } from '../../src/planning/upkeep.ts';
 import { buildReport } from '../../src/report/build-report.ts';
@@ -30,8 +31,15 @@ interface Wanted {
   readonly computed?: Parameters<typeof buildReport>[0]['computed'];
 }
 
+interface Reported {
+  readonly report: Report;
+  readonly wording: Wording;
+  readonly assessment: Assessment;
+  readonly flow: Flow;
+}
+
 /** The report of one of the houses, as a headless walk would make it. */
-export function reportOf(name: string, wanted: Wanted = {}): { report: Report; wording: Wording } {
+export function reportOf(name: string, wanted: Wanted = {}): Reported {
   const { checklist } = realProgramme();
   const read = readHouse(checklist.index, name);
   const sheet = wanted.change?.(read, checklist) ?? read;
@@ -55,5 +63,5 @@ export function reportOf(name: string, wanted: Wanted = {}): { report: Report; w
     walk: { id: null, date: wanted.date ?? '2026-06-12', seed: 1, notes: wanted.notes ?? [] },
     ...(wanted.computed ? { computed: wanted.computed } : {}),
   });
-  return { report, wording };
+  return { report, wording, assessment, flow: checklist.flow };
 }
