@@ -1,7 +1,10 @@
+import { carriedOver } from '../conversation/hand-over/take-over.ts';
+import { newWalk } from '../conversation/new-walk.ts';
 import type { WalkSummary } from '../conversation/ports.ts';
-import type { WalkId } from '../conversation/record.ts';
+import type { WalkId, WalkRecord } from '../conversation/record.ts';
 import type { Shell } from '../conversation/shell.ts';
 import type { Phrase, TerminalConversation, TerminalEnd } from '../terminal/ports.ts';
+import { type ChatService, openChatService } from './chat-service.ts';
 import { converse } from './converse.ts';
 import { findWalk } from './find-walk.ts';
 import { type CommandIo, write } from './io.ts';
@@ -20,7 +23,11 @@ interface CallOptions extends Pick<ReaderOptions, 'units'> {
   readonly plain?: boolean;
   readonly new?: boolean;
   readonly walk?: string;
+  readonly server?: string;
+  readonly takeOver?: string;
 }
+
+type Reader = NonNullable<Parameters<typeof newWalk>[3]>;
 
 /** The exit code of a call that ended with the order to leave. */
 const toldToLeave = 3;
@@ -39,12 +46,16 @@ export const registerCall: Register = (program, io, outcome) => {
     .option('--plain', 'lines only, for screen readers, pipes and simple terminals')
     .option('--new', 'begin a new call, whatever is kept')
     .option('--walk <id>', 'go on with this call (see "roofdown walks list")')
+    .option('--server <address>', 'the chat service that can take the call over: "hand over" gives a code')
+    .option('--take-over <code>', 'go on with the call that somebody handed over; needs --server')
     .option('--units <units>', 'imperial or metric')
     .addHelpText(
       'after',
       '\nThe answers, your notes and a number to call back stay in a file on this computer.\n' +
-        'The number is erased when the call is closed.\n\n' +
-        'Examples:\n  roofdown call --minutes 8 --for "the Quillan Bend Fire District"\n  roofdown call --new\n',
+        'The number is erased when the call is closed. With --server, and if the caller agrees, they are sent there\n' +
+        'and wait for whoever has the code. Requests are signed with ROOFDOWN_SECRET.\n\n' +
+        'Examples:\n  roofdown call --minutes 8 --for "the Quillan Bend Fire District"\n  roofdown call --new\n' +
+        '  roofdown call --server https://walks.example.org --take-over "4829 1530 6712"\n',
     )
     .action(async (options: CallOptions) => {
       const end = await callInTerminal(io, options, minutesOf(options));
@@ -69,9 +80,17 @@ async function callInTerminal(
   const { checklist } = programme;
   const store = openStore(io, checklist);
   try {
-    const shell: Shell = { programme, store, clock: io.clock };
+    const service = await serviceOf(io, options);
+    const shell: Shell = {
+      programme,
+      store,
+      clock: io.clock,
+      ...(service ? { handOvers: service } : {}),
+    };
     const opened: { id?: WalkId } = {};
-    const conversation = await chooseCall(shell, io, options, minutes, opened);
+    const taken =
+      service && options.takeOver !== undefined ? await service.take(options.takeOver) : undefined;
+    const conversation = await chooseCall(shell, io, { options, minutes, opened, taken });
     const reader = { sheet: {}, language: checklist.flow.walk.language, audience: 'volunteer' } as const;
     const wording = wordingFor(checklist, reader);
     const phrase: Phrase = (id, values) => wording.text(id, values);
@@ -81,6 +100,24 @@ async function callInTerminal(
   } finally {
     await store.close();
   }
+}
+
+/** The chat service that was named; one that is away just now is told, and the call goes on. */
+async function serviceOf(io: CommandIo, { server, takeOver }: CallOptions): Promise<ChatService | undefined> {
+  if (server !== undefined)
+    return openChatService(io, server, (why) =>
+      write(io.stderr, `${why} The call goes on; "hand over" tries again.\n`),
+    );
+  if (takeOver !== undefined)
+    throw new ProgramError('--take-over needs --server, the address of the chat service.');
+  return undefined;
+}
+
+/** A call that somebody else handed over, kept here before anything is said. */
+async function keepTaken({ programme, store, clock }: Shell, id: WalkId, given: WalkRecord, reader: Reader) {
+  const own = newWalk(programme, id, clock(), reader);
+  const record = { ...carriedOver(programme, own, given), revision: 1 };
+  await store.commit({ record, expected: 'new' });
 }
 
 /** Where the whole list is, and how it goes away. */
@@ -101,12 +138,20 @@ async function droppedCall({ store }: Shell): Promise<WalkSummary | undefined> {
   return undefined;
 }
 
+/** What decides which call is held. */
+interface CallStart {
+  readonly options: CallOptions;
+  readonly minutes: number | undefined;
+  /** Told the id of the call that was chosen. */
+  readonly opened: { id?: WalkId };
+  /** A call that somebody else handed over. */
+  readonly taken: WalkRecord | undefined;
+}
+
 async function chooseCall(
   shell: Shell,
   io: CommandIo,
-  options: CallOptions,
-  minutes: number | undefined,
-  opened: { id?: WalkId },
+  { options, minutes, opened, taken }: CallStart,
 ): Promise<TerminalConversation> {
   const width = () => Math.min(io.stdout.columns ?? 80, 80);
   const behalf = options.for?.trim();
@@ -122,6 +167,11 @@ async function chooseCall(
       return before === undefined ? minutes : before.call?.minutes;
     });
   };
+  if (taken) {
+    const id = newWalkId(io);
+    await keepTaken(shell, id, taken, reader);
+    return open(id);
+  }
   if (options.walk !== undefined) return open((await findWalk(shell.store, options.walk)).id);
   const kept = options.new ? undefined : await droppedCall(shell);
   return kept ? offerToGoOn(shell, io, kept, open) : open(newWalkId(io));

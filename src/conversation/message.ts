@@ -58,6 +58,8 @@ export interface Reply {
   readonly phase: Cursor['phase'];
   readonly progress: Progress;
   readonly revision: number;
+  /** The walk is left for somebody else; what became of that is told before the parts. */
+  readonly handsOver?: true;
 }
 
 /** How far the walk is. */

@@ -12,6 +12,10 @@ export type Pending =
   | { readonly kind: 'forget' }
   | { readonly kind: 'emergency'; readonly matched: string }
   | { readonly kind: 'safe' }
+  /** Whether the answers of a call may be passed on. */
+  | { readonly kind: 'handOver' }
+  /** Whether answers that were passed on take the place of those here. */
+  | { readonly kind: 'takeOver'; readonly code: string }
   /** One of the questions at the start of a guided call. */
   | { readonly kind: 'opening'; readonly ask: OpeningAsk };
 

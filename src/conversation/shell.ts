@@ -1,9 +1,12 @@
+import type { HandOvers } from './hand-over/hand-over.ts';
+import { withLeft } from './hand-over/leave.ts';
+import type { CodeMet } from './hand-over/take-over.ts';
 import type { Message, Reply } from './message.ts';
 import { newWalk } from './new-walk.ts';
 import type { Announcement, Clock, WalkStore } from './ports.ts';
 import type { Programme } from './programme.ts';
 import type { WalkId, WalkRecord } from './record.ts';
-import { takeTurn } from './turn.ts';
+import { type Around, takeTurn } from './turn.ts';
 
 /** What a turn needs from outside. */
 export interface Shell {
@@ -12,6 +15,8 @@ export interface Shell {
   readonly clock: Clock;
   /** Whether finished walks are to be announced to another system. */
   readonly announces?: boolean;
+  /** Passes walks on; nothing: a call stays with whoever guides it. */
+  readonly handOvers?: HandOvers;
 }
 
 /** How often a turn is run again when another came between loading and saving. */
@@ -50,6 +55,34 @@ function announcementOf(stored: WalkRecord | undefined, record: WalkRecord): Ann
   return { id: `${walk}.${revision}`, walk, revision, at };
 }
 
+/** The code in a message, or the one that waits for a yes, with what it leads to now. */
+async function codeMet(
+  { handOvers }: Shell,
+  { id, cursor }: WalkRecord,
+  message: Message,
+): Promise<CodeMet | undefined> {
+  if (!handOvers || message.kind !== 'text') return undefined;
+  const typed = await handOvers.find(message.text, id);
+  if (typed) return { ...typed, typed: true };
+  if (cursor.pending?.kind !== 'takeOver') return undefined;
+  const waiting = await handOvers.find(cursor.pending.code, id);
+  return waiting && { ...waiting, typed: false };
+}
+
+async function aroundOf(shell: Shell, record: WalkRecord, message: Message): Promise<Around> {
+  const met = await codeMet(shell, record, message);
+  return {
+    ...(shell.handOvers ? { handsOver: shell.handOvers.terms() } : {}),
+    ...(met ? { met } : {}),
+  };
+}
+
+/** A turn that was kept, with the code under which its walk was left, where it was to be. */
+async function kept({ handOvers }: Shell, record: WalkRecord, reply: Reply): Promise<KeptTurn> {
+  if (!reply.handsOver || !handOvers) return { record, reply };
+  return { record, reply: withLeft(reply, await handOvers.leave(record, reply.revision)) };
+}
+
 /**
  * Runs one turn and keeps it before anything is shown. A message that was already answered gets the same reply again;
  * a turn that lost a race is run again on what is stored now.
@@ -71,19 +104,21 @@ export async function handleMessage(
     // Asked only after the store said so: most messages come once, and each reading costs a round trip.
     const unknown = options.onlyKnown && !stored;
     const before = answeredBefore || unknown ? await repeated() : undefined;
-    if (before) return { record: fresh, reply: before };
+    if (before) return kept(shell, fresh, before);
     if (unknown) throw new WalkUnknownError('There is no such walk.');
-    const { record, reply, erase } = takeTurn(programme, fresh, message, now);
+    const around = await aroundOf(shell, fresh, message);
+    const { record, reply, erase, takes } = takeTurn(programme, fresh, message, now, around);
     const announce = shell.announces ? announcementOf(stored, record) : undefined;
-    const kept = await store.commit({
+    const outcome = await store.commit({
       record,
       expected: stored?.revision ?? 'new',
       ...(options.seen ? { message: { ...options.seen, reply } } : {}),
       ...(erase ? { erase } : {}),
       ...(announce ? { announce } : {}),
+      ...(takes === undefined ? {} : { takes: { code: takes, now: now.toISOString() } }),
     });
-    if (kept === 'saved') return { record, reply };
-    answeredBefore = kept === 'seen';
+    if (outcome === 'saved') return kept(shell, record, reply);
+    answeredBefore = outcome === 'seen';
   }
   throw new WalkBusyError(`Walk ${id} changed ${tries} times while one message was answered: send it again.`);
 }

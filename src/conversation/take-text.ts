@@ -2,11 +2,13 @@ import { cleanText } from '../answers/reading/clean-text.ts';
 import type { Reading } from '../answers/reading/reading.ts';
 import { advance, withoutPending, withPending } from './advance.ts';
 import { closeCall } from './call/closing.ts';
+import { startAnew } from './call/guide-call.ts';
 import { takeOpeningText } from './call/opening.ts';
 import { takeCallText } from './call/take-call-text.ts';
 import { changeAnswer, goBack, jumpTo, removeMember } from './edits.ts';
 import { askSafe, goOnSafe, stopForEmergency } from './emergency.ts';
 import { helpParts, whereParts, whyParts } from './explain.ts';
+import { agreeToHandOver, askToHandOver } from './hand-over/leave.ts';
 import { withoutDone } from './mark-done.ts';
 import { notUnderstoodParts } from './not-understood.ts';
 import type { Programme } from './programme.ts';
@@ -60,11 +62,26 @@ function takePending(programme: Programme, record: WalkRecord, text: string): Tu
     return { record: rest, parts: [say('emergency.not-one')] };
   }
   if (pending?.kind === 'startOver' && answer === 'yes') {
-    const record = withoutDone(advance(programme, rest, { type: 'START_OVER' }));
+    const record = startAnew(withoutDone(advance(programme, rest, { type: 'START_OVER' })));
     return { record, parts: [say('walk.started-over')] };
   }
   if (pending?.kind === 'forget' && answer === 'yes') return forget(rest);
+  if (pending?.kind === 'handOver') return takeHandOverAnswer(programme, rest, answer);
   return { record: rest, parts: [say('walk.kept')] };
+}
+
+/** Without a clear yes nothing is passed on; a call that was about to be closed is closed then. */
+function takeHandOverAnswer(
+  programme: Programme,
+  record: WalkRecord,
+  answer: 'yes' | 'no' | undefined,
+): Turned {
+  if (!record.call) return { record, parts: [] };
+  if (answer === 'yes') return agreeToHandOver(record, record.call);
+  if (answer === undefined) return askToHandOver(record, record.call);
+  const asked = { ...record, call: { ...record.call, handed: true as const } };
+  if (record.cursor.phase === 'readBack') return confirm(programme, asked);
+  return { record: asked, parts: [say('hand-over.not')] };
 }
 
 /** What is left after erasing is only for this reply: it is not kept. */
@@ -94,6 +111,8 @@ function takeOther(programme: Programme, record: WalkRecord, text: string, readi
 }
 
 function confirm(programme: Programme, record: WalkRecord): Turned {
+  const { call } = record;
+  if (call?.handsOver && !call.handed) return askToHandOver(record, call);
   const confirmed = advance(programme, record, { type: 'CONFIRM' });
   if (record.call) return closeCall(programme, confirmed);
   return { record: confirmed, parts: [say('report.here'), { kind: 'report' }] };

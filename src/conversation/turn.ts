@@ -1,11 +1,13 @@
 import { isOpen, pathOf } from '../answers/path.ts';
 import { advance } from './advance.ts';
 import { askOf } from './ask.ts';
-import { beginCall, guideCall } from './call/guide-call.ts';
+import { beginCall, guideCall, guidesInstead } from './call/guide-call.ts';
 import { takeCarrierWord, takeWhileSilent } from './carrier-words.ts';
 import { askSafe, stopForEmergency } from './emergency.ts';
 import { greetingInstead } from './first-words.ts';
 import { answersKept } from './flow-changed.ts';
+import type { HandOverTerms } from './hand-over/hand-over.ts';
+import { type CodeMet, type Meeting, meetCode } from './hand-over/take-over.ts';
 import { hello } from './hello.ts';
 import type { Message, Part, Reply } from './message.ts';
 import type { Programme } from './programme.ts';
@@ -90,18 +92,64 @@ export interface TurnTaken {
   readonly record: WalkRecord;
   readonly reply: Reply;
   readonly erase?: true;
+  /** The key of the waiting walk that went into the record. */
+  readonly takes?: string;
+}
+
+/** What the channel knows besides the message. */
+export interface Around {
+  /** How a call can be passed on; nothing: it cannot. */
+  readonly handsOver?: HandOverTerms;
+  /** The code in the message, with what it leads to. */
+  readonly met?: CodeMet;
+}
+
+interface Begun {
+  readonly record: WalkRecord;
+  readonly message: Message;
+  /** Said before everything else. */
+  readonly parts: readonly Part[];
+  readonly meeting?: Meeting;
+}
+
+/** The record and the message that a turn is about: a walk that was passed on goes on as if its person came back. */
+function begin(programme: Programme, stored: WalkRecord, said: Message, now: Date, around: Around): Begun {
+  const meeting = around.met && meetCode(programme, stored, said, around.met);
+  const guides = !meeting && guidesInstead(programme, stored, said);
+  const from: WalkRecord = guides ? { ...stored, audience: 'volunteer' } : (meeting?.record ?? stored);
+  const comes = guides || meeting?.takes !== undefined;
+  const { record: kept, parts: changed } = answersKept(programme, from);
+  const message: Message = comes ? { kind: 'hello' } : said;
+  const record = entered(programme, beginCall(programme, kept, message, now, around.handsOver));
+  return {
+    record,
+    message: greetingInstead(programme, record, message),
+    parts: [...(meeting?.parts ?? []), ...changed],
+    ...(meeting ? { meeting } : {}),
+  };
+}
+
+/** What the message does; a code that took nothing does nothing else, and whoever took a walk was greeted with it. */
+function answer(programme: Programme, { record, message, meeting }: Begun): Turned {
+  const greeted = meeting?.takes !== undefined && !record.call && record.cursor.phase === 'asking';
+  if (greeted || (meeting && message.kind === 'text')) return { record, parts: [] };
+  return atTheEnd(programme, record, dispatch(programme, record, message));
 }
 
 /**
  * One turn: pure and synchronous. Takes a record and a message, gives the next record and the reply to it.
  * The reply holds text ids and values, never finished sentences.
  */
-export function takeTurn(programme: Programme, stored: WalkRecord, said: Message, now: Date): TurnTaken {
-  const { record: kept, parts: changed } = answersKept(programme, stored);
-  const record = entered(programme, beginCall(programme, kept, said, now));
-  const message = greetingInstead(programme, record, said);
-  const answered = atTheEnd(programme, record, dispatch(programme, record, message));
-  const turned = guideCall(programme, record, answered, now);
+export function takeTurn(
+  programme: Programme,
+  stored: WalkRecord,
+  said: Message,
+  now: Date,
+  around: Around = {},
+): TurnTaken {
+  const begun = begin(programme, stored, said, now, around);
+  const { record, message, meeting } = begun;
+  const turned = guideCall(programme, record, answer(programme, begun), now);
   const arrived =
     message.kind === 'hello'
       ? arrival(programme, { ...record, cursor: { phase: 'asking' } }, turned.record)
@@ -109,11 +157,17 @@ export function takeTurn(programme: Programme, stored: WalkRecord, said: Message
   const next: WalkRecord = { ...turned.record, revision: stored.revision + 1, updatedAt: now.toISOString() };
   const ask = turned.alone ? undefined : askOf(programme.checklist, next);
   const reply: Reply = {
-    parts: [...changed, ...turned.parts, ...arrived],
+    parts: [...begun.parts, ...turned.parts, ...arrived],
     ...(ask ? { ask } : {}),
     phase: next.cursor.phase,
     progress: progressOf(programme.checklist, next),
     revision: next.revision,
+    ...(turned.handsOver ? { handsOver: true as const } : {}),
   };
-  return { record: next, reply, ...(turned.erase ? { erase: true } : {}) };
+  return {
+    record: next,
+    reply,
+    ...(turned.erase ? { erase: true } : {}),
+    ...(meeting?.takes === undefined ? {} : { takes: meeting.takes }),
+  };
 }

@@ -10,6 +10,8 @@ export interface Turned {
   readonly erase?: true;
   /** The question is not shown again after it: what was said must stay in sight. */
   readonly alone?: true;
+  /** The walk is to be left for somebody else. */
+  readonly handsOver?: true;
 }
 
 /** A part that says a text. */

@@ -2,6 +2,7 @@ import { Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { createDesk, type Desk, describeError } from './answer-message.ts';
 import { deliveriesRoutes } from './deliveries-routes.ts';
+import { handOverRoutes } from './hand-over/hand-over-routes.ts';
 import { type Connection, jsonChannel } from './json/json-channel.ts';
 import { openApi } from './json/openapi.ts';
 import type { Metrics } from './metrics.ts';
@@ -101,6 +102,7 @@ export function createWebhook(site: Site): Webhook {
   app.route('/', operatorRoutes(desk));
   app.route('/', linkRoutes(desk));
   app.route('/', jsonChannel(desk));
+  app.route('/', handOverRoutes(desk));
   app.route('/', deliveriesRoutes(desk));
   if (smsToken !== undefined) app.route('/', smsChannel(desk, smsToken));
   if (telegramSecret !== undefined) app.route('/', telegramChannel(desk, telegramSecret));

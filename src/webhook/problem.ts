@@ -8,6 +8,7 @@ export const problems = {
   'unknown-walk': { status: 404, title: 'There is no such walk.' },
   'unknown-path': { status: 404, title: 'There is nothing at this address.' },
   'unknown-delivery': { status: 404, title: 'There is no such dead delivery.' },
+  'unknown-code': { status: 404, title: 'No walk waits under this code: it is mistyped, used or over.' },
   'link-over': { status: 410, title: 'This link does not work any more.' },
   'wrong-method': { status: 405, title: 'This address does not take that method.' },
   'not-acceptable': { status: 406, title: 'The report is not made in that format.' },

@@ -6,6 +6,8 @@ const routes: readonly (readonly [RegExp, string])[] = [
   [/^\/r\/[^/]+$/u, '/r/:token'],
   [/^\/deliveries$/u, '/deliveries'],
   [/^\/deliveries\/[^/]+\/resend$/u, '/deliveries/:id/resend'],
+  [/^\/hand-overs$/u, '/hand-overs'],
+  [/^\/hand-overs\/take$/u, '/hand-overs/take'],
   [/^\/problems\/[^/]+$/u, '/problems/:code'],
   [/^\/(?:sms|telegram|healthz|readyz|metrics|openapi\.json)$/u, ''],
 ];

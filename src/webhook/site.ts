@@ -1,8 +1,10 @@
 import type { ServerStore } from '../conversation/ports.ts';
 import type { WalkRecord } from '../conversation/record.ts';
 import type { Shell } from '../conversation/shell.ts';
+import type { CallText } from '../report/call-text.ts';
 import type { ReportFormat } from '../report/formats.ts';
 import type { Wording } from '../wording/wording.ts';
+import type { DeskHandOvers } from './hand-over/desk-hand-overs.ts';
 
 /** A line of the log. It holds no answer, no number, no id of a walk and no text of an error. */
 export interface LogLine {
@@ -32,12 +34,16 @@ export interface SiteSettings {
 
 /** What the webhook needs from outside. */
 export interface Site {
-  readonly shell: Shell & { readonly store: ServerStore };
+  readonly shell: Shell & { readonly store: ServerStore; readonly handOvers: DeskHandOvers };
+  /** A walk from its JSON text; nothing when it is none. */
+  readonly readWalk: (json: string) => WalkRecord | undefined;
   readonly settings: SiteSettings;
   readonly wordingFor: (record: WalkRecord) => Wording;
   readonly makeReport: (record: WalkRecord, format: ReportFormat) => string;
   /** The first jobs of the list in words, at most `count`. */
   readonly firstJobs: (record: WalkRecord, count: number) => readonly string[];
+  /** The text that a volunteer sends after a call. */
+  readonly callText: (record: WalkRecord) => CallText;
   readonly log: (line: LogLine) => void;
   readonly version: string;
   /** Whether the server still takes new work. */

@@ -43,6 +43,7 @@ const packages: Readonly<Record<string, readonly string[]>> = {
   '@formatjs/intl': ['wording'],
   commander: ['main.ts', 'commands'],
   pg: ['storage'],
+  cdigit: ['webhook'],
   hono: ['webhook'],
   'hono/body-limit': ['webhook'],
   '@hono/node-server': ['commands'],

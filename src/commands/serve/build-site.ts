@@ -1,9 +1,12 @@
 import { randomBytes } from 'node:crypto';
 import type { ServerStore } from '../../conversation/ports.ts';
 import type { Programme } from '../../conversation/programme.ts';
-import type { WalkRecord } from '../../conversation/record.ts';
+import type { WalkId, WalkRecord } from '../../conversation/record.ts';
+import { callText } from '../../report/call-text.ts';
 import type { Report } from '../../report/report.ts';
 import { version } from '../../settings.ts';
+import { parseJson, readStoredRecord } from '../../storage/stored-record.ts';
+import { createHandOvers } from '../../webhook/hand-over/desk-hand-overs.ts';
 import type { LogLine, Site, SiteSettings } from '../../webhook/site.ts';
 import { makeReport } from '../make-report.ts';
 import { wordingFor } from '../wording-for.ts';
@@ -49,19 +52,41 @@ function rememberReports(make: MakeReport, clock: () => Date): MakeReport {
   };
 }
 
+/** A walk that somebody sent or that was sealed, checked as one from a store. */
+function readWalk(json: string): WalkRecord | undefined {
+  const data = parseJson(json);
+  const id = data.kind === 'read' ? (data.value as { id?: unknown } | null)?.id : undefined;
+  if (typeof id !== 'string') return undefined;
+  const read = readStoredRecord(json, id as WalkId);
+  return read.kind === 'read' ? read.value : undefined;
+}
+
 /** Puts the parts of a server together into what the webhook needs. */
 export function buildSite(settings: ServeSettings, { programme, store, clock, log, ready }: SiteParts): Site {
   const { checklist } = programme;
   const report = rememberReports((record, format) => makeReport(checklist, record, clock(), format), clock);
+  const given = siteSettings(settings);
+  const reportOf = (record: WalkRecord) => JSON.parse(report(record, 'json')) as Report;
+  const handOvers = createHandOvers({
+    store: store.handOvers,
+    key: given.key,
+    clock,
+    hours: settings.ROOFDOWN_CODE_HOURS,
+    reach: settings.ROOFDOWN_REACH,
+    keptDays: settings.ROOFDOWN_KEEP_DAYS,
+    readWalk,
+  });
   return {
-    shell: { programme, store, clock, announces: settings.ROOFDOWN_DELIVER_TO !== undefined },
-    settings: siteSettings(settings),
+    shell: { programme, store, clock, handOvers, announces: settings.ROOFDOWN_DELIVER_TO !== undefined },
+    settings: given,
+    readWalk,
     wordingFor: (record) => wordingFor(checklist, record),
     makeReport: report,
     firstJobs: (record, count) => {
-      const { jobs } = JSON.parse(report(record, 'json')) as Report;
-      return jobs.slice(0, count).map((job) => job.do.replaceAll('**', ''));
+      const first = count > 0 ? reportOf(record).jobs.slice(0, count) : [];
+      return first.map((job) => job.do.replaceAll('**', ''));
     },
+    callText: (record) => callText(reportOf(record), wordingFor(checklist, record)),
     log,
     version,
     ready,

@@ -48,6 +48,7 @@ function startRounds(site: Site, settings: ServeSettings, webhook: Webhook) {
       const before = (days: number) => new Date(clock().getTime() - days * day).toISOString();
       const walks = await store.sweep({
         messagesBefore: before(repliesKeptDays),
+        handOversBefore: clock().toISOString(),
         ...(keepDays > 0 ? { walksBefore: before(keepDays) } : {}),
       });
       site.log({ level: 'info', what: 'swept', walks });

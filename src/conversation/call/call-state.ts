@@ -1,3 +1,5 @@
+import type { HandOverTerms } from '../hand-over/hand-over.ts';
+
 /** What is asked at the start of a call, besides the questions about the house. */
 export const openingAsks = ['where', 'ground', 'consent', 'number'] as const;
 export type OpeningAsk = (typeof openingAsks)[number];
@@ -14,4 +16,10 @@ export interface CallState {
   readonly minutes?: number;
   /** To call back when the line drops; stands here only, and is erased when the call is closed. */
   readonly callBack?: string;
+  /** How the call can be passed on to somebody else, as the channel said at this turn; nothing: it cannot. */
+  readonly handsOver?: HandOverTerms;
+  /** Somebody else began it, and the one who guides now has said nothing yet. */
+  readonly takenOver?: true;
+  /** The caller was asked whether it may be passed on. */
+  readonly handed?: true;
 }

@@ -1,22 +1,66 @@
 import { pathOf } from '../../answers/path.ts';
 import { firstOpen } from '../../machine/place.ts';
 import { advance, withPending } from '../advance.ts';
+import type { HandOverTerms } from '../hand-over/hand-over.ts';
 import type { Message } from '../message.ts';
 import type { Programme } from '../programme.ts';
 import { readBackParts } from '../read-back.ts';
 import type { WalkRecord } from '../record.ts';
 import { say, type Turned } from '../turned.ts';
-import { nextOpening } from './opening.ts';
+import type { CallState } from './call-state.ts';
+import { nextOpening, openingAsk } from './opening.ts';
 import { goToMostTelling, leftOutParts } from './short-call.ts';
+import { isPhrase } from './spoken-words.ts';
 
-/** The record of a guided call as a turn begins; a call that goes on after it dropped does not count the time between. */
-export function beginCall(programme: Programme, record: WalkRecord, message: Message, now: Date): WalkRecord {
+/** When a call counts as begun: one that goes on after it dropped does not count the time between. */
+function sinceOf(record: WalkRecord, call: CallState, message: Message, now: Date): string {
+  const untouched = call.opened.length === 0 && Object.keys(record.sheet).length === 0;
+  if (untouched) return now.toISOString();
+  if (message.kind !== 'hello') return call.since;
+  const spent = Math.max(0, Date.parse(record.updatedAt) - Date.parse(call.since));
+  return new Date(now.getTime() - spent).toISOString();
+}
+
+/** The record of a guided call as a turn begins, with how it can be passed on now. */
+export function beginCall(
+  programme: Programme,
+  record: WalkRecord,
+  message: Message,
+  now: Date,
+  handsOver: HandOverTerms | undefined,
+): WalkRecord {
   if (record.audience !== 'volunteer' || !programme.checklist.flow.call) return record;
-  if (!record.call) return { ...record, call: { since: now.toISOString(), opened: [] } };
-  if (message.kind !== 'hello') return record;
-  const spent = Math.max(0, Date.parse(record.updatedAt) - Date.parse(record.call.since));
-  const since = new Date(now.getTime() - spent).toISOString();
-  return { ...record, call: { ...record.call, since } };
+  const before: CallState = record.call ?? { since: now.toISOString(), opened: [] };
+  const { handsOver: _, takenOver, ...call } = before;
+  return {
+    ...record,
+    call: {
+      ...call,
+      since: sinceOf(record, before, message, now),
+      ...(takenOver && message.kind === 'hello' ? { takenOver } : {}),
+      ...(handsOver ? { handsOver } : {}),
+    },
+  };
+}
+
+/** After starting over it is the next call: nothing of the last caller stays. */
+export function startAnew(record: WalkRecord): WalkRecord {
+  if (!record.call) return record;
+  const { behalf, minutes, since } = record.call;
+  const call = {
+    since,
+    opened: [],
+    ...(behalf === undefined ? {} : { behalf }),
+    ...(minutes === undefined ? {} : { minutes }),
+  };
+  return { ...record, call, notes: [] };
+}
+
+/** Whoever says before anything else that they guide a caller gets the words for it. */
+export function guidesInstead(programme: Programme, record: WalkRecord, message: Message): boolean {
+  const { call } = programme.checklist.flow;
+  if (!call || message.kind !== 'text' || record.audience === 'volunteer') return false;
+  return Object.keys(record.sheet).length === 0 && isPhrase(message.text, call.words.guide);
 }
 
 /** Whether the question about danger was answered: nothing else is asked before. */
@@ -27,7 +71,9 @@ function dangerAsked(programme: Programme, record: WalkRecord): boolean {
 
 function askOpening(programme: Programme, turned: Turned): Turned {
   const { record } = turned;
-  const ask = record.call && nextOpening(record.call);
+  const { call } = record;
+  if (!call) return turned;
+  const ask = nextOpening(call);
   if (ask === undefined || record.cursor.phase !== 'asking' || !dangerAsked(programme, record)) return turned;
   const { pending } = record.cursor;
   if (pending && pending.kind !== 'opening') return turned;
@@ -41,7 +87,7 @@ function askOpening(programme: Programme, turned: Turned): Turned {
   return {
     ...turned,
     record: withPending(record, { kind: 'opening', ask }),
-    parts: quiet ? turned.parts : [...turned.parts, say(`call.${ask}`)],
+    parts: quiet ? turned.parts : [...turned.parts, openingAsk(ask, call)],
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Reading } from '../../answers/reading/reading.ts';
+import type { Values } from '../../wording/say.ts';
 import { withoutPending } from '../advance.ts';
 import type { Part } from '../message.ts';
 import type { Programme } from '../programme.ts';
@@ -25,12 +26,25 @@ export function openingParts(state: CallState): Part[] {
 /** What a volunteer is told when a dropped call goes on. */
 export function resumedParts(record: WalkRecord, state: CallState): Part[] {
   const notes = record.notes.map((note) => note.text);
+  const answered = Object.keys(record.sheet).length;
   return [
-    say('call.resumed', { answered: Object.keys(record.sheet).length }, 'heading'),
+    say(state.takenOver ? 'hand-over.taken-call' : 'call.resumed', { answered }, 'heading'),
     ...(state.callBack === undefined ? [] : [say('call.resumed.number', { number: state.callBack })]),
     ...(notes.length > 0 ? [say('call.resumed.notes', { notes: { list: notes } }, 'quiet')] : []),
-    say('call.resumed.say', undefined, 'warning'),
+    say(state.takenOver ? 'hand-over.say' : 'call.resumed.say', undefined, 'warning'),
   ];
+}
+
+/** Where a call is kept and for how long, as values of a text. */
+function keeping({ handsOver }: CallState): Values {
+  const days = handsOver?.keptDays;
+  const kept = days === undefined ? (handsOver ? 'alone' : 'here') : days === 0 ? 'service' : 'days';
+  return { kept, days: days ?? 0 };
+}
+
+/** One of the questions at the start of a call, to be read aloud. */
+export function openingAsk(ask: OpeningAsk, state: CallState): Part {
+  return say(`call.${ask}`, ask === 'consent' ? keeping(state) : undefined);
 }
 
 /** What of the opening still has to be asked, once danger was. */
@@ -65,7 +79,7 @@ function takeYesNo(
   // Consent is given or not: silence is none.
   if (answer === 'yes' || (passed && ask === 'ground'))
     return { record: done(record, state, ask), parts: [] };
-  return { record, parts: [say(passed ? 'call.consent' : 'call.yes-or-no')] };
+  return { record, parts: [passed ? openingAsk('consent', state) : say('call.yes-or-no')] };
 }
 
 /** Takes what was typed for one of the questions at the start of a call. */

@@ -1,6 +1,7 @@
 import type { Reading } from '../../answers/reading/reading.ts';
 import type { Call } from '../../flow/schema/call.ts';
 import { withPending } from '../advance.ts';
+import { takeHandOver } from '../hand-over/leave.ts';
 import type { Programme } from '../programme.ts';
 import type { WalkRecord } from '../record.ts';
 import { say, type Turned } from '../turned.ts';
@@ -39,6 +40,7 @@ function takeWords(
   if (note !== undefined) return keepNote(programme, record, note);
   const minutes = afterPhrase(text, words.minutes);
   if (minutes !== undefined) return takeMinutes(record, state, minutes, words);
+  if (isPhrase(text, words.handOver) && !record.cursor.pending) return takeHandOver(record, state);
   if (isPhrase(text, words.leftOut)) return { record, parts: leftOutParts(programme, record) };
   const number = afterPhrase(text, words.callBack);
   return number === undefined ? undefined : takeNumber(record, state, number, words);

@@ -24,6 +24,10 @@ export const Call = z.strictObject({
     aside: Phrases,
     /** Between the name of a thing and what it is. */
     is: Phrases,
+    /** A code with which somebody else goes on. */
+    handOver: Phrases,
+    /** Before anything was answered: the one who writes guides somebody else. */
+    guide: Phrases,
     /** What was left out for time. */
     leftOut: Phrases,
   }),

@@ -3,7 +3,18 @@ import { reportFormats } from '../../report/formats.ts';
 import { reportJsonSchema } from '../../report/report.ts';
 import { mediaTypes } from '../accept.ts';
 import { type ProblemCode, problems } from '../problem.ts';
-import { DeliveryBody, MessageBody, Place, ProblemBody, ReplyBody, StartBody } from './schemas.ts';
+import {
+  DeliveryBody,
+  HandOverTerms,
+  LeaveBody,
+  LeftBody,
+  MessageBody,
+  Place,
+  ProblemBody,
+  ReplyBody,
+  StartBody,
+  TakeBody,
+} from './schemas.ts';
 
 const schemaOf = (schema: z.ZodType) => {
   const { $schema: _, ...rest } = z.toJSONSchema(schema, { target: 'draft-2020-12' });
@@ -130,6 +141,39 @@ function deliveryPaths() {
   };
 }
 
+function handOverPaths() {
+  const body = (name: string) => ({ required: true, content: json(name) });
+  const wrong = ['not-valid', 'too-large', 'wrong-media-type', 'unavailable'] as const;
+  return {
+    '/hand-overs': {
+      get: {
+        operationId: 'getHandOverTerms',
+        summary: 'How long a code works and where it is used',
+        responses: { 200: { description: 'The terms.', content: json('HandOverTerms') }, ...failures([]) },
+      },
+      post: {
+        operationId: 'leaveWalk',
+        summary: 'Leave a walk for whoever has its code',
+        parameters: [messageId],
+        requestBody: body('Leave'),
+        responses: { 201: { description: 'It waits.', content: json('Left') }, ...failures(wrong) },
+      },
+    },
+    '/hand-overs/take': {
+      post: {
+        operationId: 'takeWalk',
+        summary: 'Take the walk under a code, once; again for ten minutes with the same webhook-id',
+        parameters: [messageId],
+        requestBody: body('Take'),
+        responses: {
+          200: { description: 'The walk.', content: json('Leave') },
+          ...failures(['unknown-code', ...wrong]),
+        },
+      },
+    },
+  };
+}
+
 function schemas() {
   const { $schema: _, ...report } = reportJsonSchema() as Record<string, unknown>;
   return {
@@ -137,6 +181,10 @@ function schemas() {
     Message: schemaOf(MessageBody),
     Reply: schemaOf(ReplyBody),
     Place: schemaOf(Place),
+    Leave: schemaOf(LeaveBody),
+    Left: schemaOf(LeftBody),
+    Take: schemaOf(TakeBody),
+    HandOverTerms: schemaOf(HandOverTerms),
     Delivery: schemaOf(DeliveryBody),
     Problem: schemaOf(ProblemBody),
     Report: report,
@@ -155,7 +203,7 @@ export function openApi(version: string, publicUrl: string | undefined): object 
         'secret; a request without a body is signed over "METHOD /path?query" in place of the body.',
     },
     ...(publicUrl === undefined ? {} : { servers: [{ url: publicUrl }] }),
-    paths: { ...walkPaths(), ...deliveryPaths() },
+    paths: { ...walkPaths(), ...handOverPaths(), ...deliveryPaths() },
     components: { schemas: schemas() },
   };
 }

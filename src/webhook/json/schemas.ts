@@ -37,6 +37,32 @@ export const StartBody = z.strictObject({
   text: z.string().max(mostCharacters).exactOptional().describe('The first words, if the person wrote any.'),
 });
 
+/** The body that leaves a walk for somebody else. */
+export const LeaveBody = z.strictObject({
+  walk: z
+    .record(z.string(), z.unknown())
+    .describe('The walk as `POST /hand-overs/take` gives it: made by this program, not by hand.'),
+});
+
+/** The body that takes the walk under a code. */
+export const TakeBody = z.strictObject({
+  code: z.string().min(1).max(40).describe('Twelve digits; spaces mean nothing.'),
+});
+
+/** How long a code works and where it is used. */
+export const HandOverTerms = z.object({
+  hours: z.number().int(),
+  reach: z.string().nullable().describe('Where a caller sends the code, in words to be read out.'),
+});
+
+/** A walk that was left. */
+export const LeftBody = z.object({
+  ...HandOverTerms.shape,
+  code: z
+    .string()
+    .describe('Opens the walk once: as a first message in the chat, or by `POST /hand-overs/take`.'),
+});
+
 const Choice = z.object({
   id: z.string(),
   number: z.number().int(),
@@ -51,6 +77,12 @@ const Ask = z.object({
   several: z.boolean().describe('Several choices may be given.'),
   sides: z.array(z.string()).describe('The sides that still need an answer.'),
   hint: z.string(),
+  guide: z
+    .object({ listen: z.string(), cannotTell: z.string() })
+    .nullable()
+    .describe(
+      'For a volunteer, who reads the question aloud: what to listen for, and what to do if the caller cannot tell.',
+    ),
 });
 const Progress = z.object({
   stop: z.string().nullable(),
@@ -87,6 +119,10 @@ export const ReplyBody = z.object({
     .string()
     .nullable()
     .describe('A link to the report that works for some days, when the reply holds one.'),
+  textToSend: z
+    .string()
+    .nullable()
+    .describe('What a volunteer copies and sends to the caller, when the reply closes a call.'),
   reply: z
     .record(z.string(), z.unknown())
     .describe('The same as ids and values, for clients with words of their own.'),

@@ -19,6 +19,7 @@ function askBody(ask: Ask | undefined, worded: WordedAsk | undefined): Place['as
     several: worded.several,
     sides: [...ask.sides],
     hint: worded.hint,
+    guide: worded.guide ?? null,
   };
 }
 
@@ -63,6 +64,7 @@ export function replyBody(site: Site, record: WalkRecord, reply: Reply): ReplyBo
     updatedAt: record.updatedAt,
     said: blocks.map(({ kind, tone, lines }) => ({ kind, tone, lines: [...lines] })),
     report: holdsReport ? (reportLink(site, record.id)?.link ?? null) : null,
+    textToSend: holdsReport && record.call ? site.callText(record).text : null,
     reply: reply as unknown as Record<string, unknown>,
   };
 }

@@ -11,7 +11,9 @@ const isLeftOut = (part: Part) =>
   part.kind === 'say' && part.tone === 'quiet' && !/^(?:note|help)\./u.test(part.text);
 
 function reportParts(site: Site, record: WalkRecord): Part[] {
-  const jobs = site.firstJobs(record, 3).map((one) => one.replace(/[.;]$/u, ''));
+  // What closes a call reads the first jobs out itself.
+  const count = record.call ? 0 : 3;
+  const jobs = site.firstJobs(record, count).map((one) => one.replace(/[.;]$/u, ''));
   const link = reportLink(site, record.id);
   return [
     ...(jobs.length > 0 ? [say('webhook.first-jobs', { jobs: jobs.join('; ') })] : []),
@@ -38,6 +40,10 @@ export function smsText(site: Site, record: WalkRecord, reply: Reply): string {
   const parts = shortParts(site, record, reply.parts);
   const { blocks, ask } = wordReply({ ...reply, parts }, site.wordingFor(record));
   const choices = (ask?.choices ?? []).map(({ number, label }) => `${number} ${label}`);
-  const lines = [...blocks.flatMap((block) => block.lines), ...(ask ? [ask.question, ...choices] : [])];
+  // A phone has room for what a volunteer listens for when they ask for help, as for the long help.
+  const helped = reply.parts.some((part) => part.kind === 'say' && part.text === 'help.look');
+  const guide = ask?.guide && helped ? [ask.guide.listen, ask.guide.cannotTell] : [];
+  const asked = ask ? [ask.question, ...guide, ...choices] : [];
+  const lines = [...blocks.flatMap((block) => block.lines), ...asked];
   return toPlainCharacters(lines.filter((line) => line !== '').join('\n'));
 }

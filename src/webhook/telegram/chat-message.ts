@@ -25,7 +25,8 @@ const paragraph = (block: WordedBlock) =>
 
 function askText(ask: WordedAsk, withChoices: boolean): string {
   const choices = withChoices ? ask.choices.map(({ number, label }) => `${number} ${label}`) : [];
-  return [ask.question, ...choices, ...(ask.hint === '' ? [] : [ask.hint])].join('\n');
+  const guide = ask.guide ? [ask.guide.listen, ask.guide.cannotTell] : [];
+  return [ask.question, ...guide, ...choices, ...(ask.hint === '' ? [] : [ask.hint])].join('\n');
 }
 
 /** Cuts at a word, never within a character. */
@@ -35,14 +36,20 @@ function cutTo(text: string, most: number): string {
   return `${cut.slice(0, Math.max(cut.lastIndexOf(' '), cut.lastIndexOf('\n'), most / 2)).trimEnd()} …`;
 }
 
+/** What a volunteer copies and sends to the caller. */
+function textToSend(site: Site, record: WalkRecord, wording: Wording): string {
+  const { text, parts } = site.callText(record);
+  return `\n${wording.text('call.closing.sms', { parts })}\n${text}`;
+}
+
 /** The report in a chat: the first jobs, and a link to all of it. */
 function reportText(site: Site, record: WalkRecord, wording: Wording): string {
   const link = reportLink(site, record.id);
-  const jobs = site.firstJobs(record, 5).map((one, at) => `${at + 1}. ${one}`);
+  const first = record.call ? [] : site.firstJobs(record, 5).map((one, at) => `${at + 1}. ${one}`);
   const links = link
     ? [wording.text('webhook.report-link', link), wording.text('webhook.report-link-until', link)]
     : [wording.text('webhook.no-link')];
-  return [...jobs, ...links].join('\n');
+  return [...first, ...links, ...(record.call ? [textToSend(site, record, wording)] : [])].join('\n');
 }
 
 /** Everything said, within the room: long lists of answers are a link, and the question is never cut away. */

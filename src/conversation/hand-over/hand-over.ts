@@ -1,0 +1,34 @@
+import type { WalkId, WalkRecord } from '../record.ts';
+
+/** How long a code works and where it is used, as the chat service says it; nothing while that is not known. */
+export interface HandOverTerms {
+  readonly hours?: number;
+  /** Such as "text it to 555-0160". */
+  readonly reach?: string;
+  /** For how many days after its last change the service keeps a call, 0 without end; nothing: the call is kept elsewhere. */
+  readonly keptDays?: number;
+}
+
+/** What became of leaving a walk for somebody else. */
+export type LeftWalk =
+  | { readonly kind: 'left'; readonly code: string; readonly hours: number; readonly reach?: string }
+  /** `why` is a sentence for the volunteer. */
+  | { readonly kind: 'failed'; readonly why: string };
+
+/** What a code leads to. */
+export type FoundCode =
+  /** `key` names it in the store, `code` is what was typed. */
+  | { readonly kind: 'walk'; readonly key: string; readonly code: string; readonly walk: WalkRecord }
+  /** Mistyped, used or over. */
+  | { readonly kind: 'none' }
+  /** Too many wrong ones in a short time. */
+  | { readonly kind: 'later' };
+
+/** Passes walks from one person to another. Not its business: what is asked and said. */
+export interface HandOvers {
+  readonly terms: () => HandOverTerms;
+  /** Leaves a walk under a code; the same walk at the same revision gets the same code. */
+  readonly leave: (record: WalkRecord, revision: number) => Promise<LeftWalk>;
+  /** What a text leads to, when it has the form of a code; `asker` is the walk in which it was written. */
+  readonly find: (text: string, asker: WalkId) => Promise<FoundCode | undefined>;
+}

@@ -1,0 +1,98 @@
+import { isOpen, pathOf } from '../../answers/path.ts';
+import { withoutPending, withPending } from '../advance.ts';
+import type { CallState } from '../call/call-state.ts';
+import type { Message, Part } from '../message.ts';
+import type { Programme } from '../programme.ts';
+import { readYesNo } from '../read-yes-no.ts';
+import type { Cursor, WalkRecord } from '../record.ts';
+import { say } from '../turned.ts';
+import type { FoundCode } from './hand-over.ts';
+
+/** A code that was written, or waited for a yes, and what it leads to. */
+export type CodeMet = FoundCode & { readonly typed: boolean };
+
+/** What a code does to a walk. */
+export interface Meeting {
+  readonly record: WalkRecord;
+  readonly parts: readonly Part[];
+  /** The walk that waited is in the record now; its key in the store. */
+  readonly takes?: string;
+}
+
+/** Whether something else is waited for, which the text answers whatever it looks like. */
+function isBusy({ cursor, silent }: WalkRecord): boolean {
+  const { phase, pending } = cursor;
+  if (silent || phase === 'emergency') return true;
+  if (pending?.kind === 'opening') return pending.ask === 'number';
+  return pending !== undefined && pending.kind !== 'takeOver';
+}
+
+/** A call that goes on with somebody else: its time begins anew. */
+function callOver(given: WalkRecord): CallState | undefined {
+  if (!given.call) return undefined;
+  const { minutes: _, handsOver: __, handed: ___, ...call } = given.call;
+  return { ...call, since: given.updatedAt, takenOver: true };
+}
+
+/** What waits goes on where it stopped; a walk that ended early goes on with what was not asked. */
+function cursorOver(programme: Programme, { cursor, sheet }: WalkRecord): Cursor {
+  const open = pathOf(programme.checklist.index, sheet).steps.some((step) => isOpen(step, sheet));
+  if (!open) return { phase: cursor.phase === 'finished' ? 'finished' : 'readBack' };
+  const { phase, key } = cursor;
+  return phase === 'asking' && key !== undefined ? { phase, key } : { phase: 'asking' };
+}
+
+/**
+ * The walk as it goes on with whoever has the code, in place of their own. A volunteer gets the call with its notes and
+ * the number to call back; anybody else gets the answers only.
+ */
+export function carriedOver(programme: Programme, own: WalkRecord, given: WalkRecord): WalkRecord {
+  const { call: _, silent: __, ...rest } = given;
+  const call = own.audience === 'volunteer' ? callOver(given) : undefined;
+  return {
+    ...rest,
+    id: own.id,
+    audience: own.audience,
+    language: own.language,
+    cursor: cursorOver(programme, given),
+    revision: own.revision,
+    notes: call ? given.notes : [],
+    ...(call ? { call } : {}),
+  };
+}
+
+/** Said to whoever goes on; danger comes before anything else, since time has passed. */
+function takenParts(record: WalkRecord): Part[] {
+  const answered = Object.keys(record.sheet).length;
+  // A call says so itself as it goes on.
+  if (record.call) return [];
+  return [
+    say('hand-over.taken', { answered }, 'heading'),
+    say('opening.danger', undefined, 'warning'),
+    say('opening.how'),
+  ];
+}
+
+/**
+ * What a code does: takes the walk that waits, asks first where answers stand already, or says why it does nothing.
+ * Nothing when the text is not to be read as a code.
+ */
+export function meetCode(
+  programme: Programme,
+  stored: WalkRecord,
+  said: Message,
+  met: CodeMet,
+): Meeting | undefined {
+  if (said.kind !== 'text' || isBusy(stored)) return undefined;
+  const asked = stored.cursor.pending?.kind === 'takeOver';
+  const agreed = asked && (met.typed || readYesNo(programme.checklist, stored, said.text) === 'yes');
+  if (!met.typed && !agreed) return undefined;
+  if (met.kind !== 'walk') return { record: withoutPending(stored), parts: [say(`hand-over.${met.kind}`)] };
+  const answered = Object.keys(stored.sheet).length;
+  if (answered > 0 && !agreed) {
+    const record = withPending(stored, { kind: 'takeOver', code: met.code });
+    return { record, parts: [say('hand-over.instead', { answered })] };
+  }
+  const record = carriedOver(programme, stored, met.walk);
+  return { record, parts: takenParts(record), takes: met.key };
+}
