@@ -1,8 +1,9 @@
 import { join } from 'node:path';
 import type { AnswerSheet } from '../../answers/answer.ts';
 import { pathOf } from '../../answers/path.ts';
+import { COMPUTED_IDS } from '../../computations/house/computed-ids.ts';
 import { unitsOf } from '../../conversation/units.ts';
-import { readPractice } from '../../files/read-practice.ts';
+import { readCheckedPractice } from '../../files/read-practice.ts';
 import { sayProblem } from '../../flow/problem.ts';
 import { buildPractice, type Practice } from '../../practice/practice.ts';
 import { practiceTexts } from '../../practice/practice-texts.ts';
@@ -15,10 +16,11 @@ import { ProgramError } from '../program-error.ts';
 /** Loads the flow and the practice files; a fault is named with file, line and column. */
 export async function loadPractice(): Promise<Practice> {
   const programme = await loadProgramme();
-  const read = readPractice(join(folders.flows, 'practice'), folders.root);
+  const { flow } = programme.checklist;
+  const read = readCheckedPractice(join(folders.flows, 'practice'), folders.root, flow, COMPUTED_IDS);
   if (read.content) return buildPractice(programme, read.content);
   throw new ProgramError(
-    `${read.problems.map(sayProblem).join('\n')}\nThe practice files have faults: mend the lines above.`,
+    `${read.problems.map(sayProblem).join('\n')}\nThe practice files have faults: mend the lines above, then run "roofdown check-flows".`,
   );
 }
 
