@@ -5,8 +5,9 @@ import type { Place } from '../../findings/place.ts';
 import type { Practice } from '../practice.ts';
 import { contentOfTokens } from '../reading/content.ts';
 import { matchIdeas, meant } from '../reading/match.ts';
-import { findNamedMember, namedPlaces } from '../reading/places.ts';
+import { namedPlaces } from '../reading/places.ts';
 import { findPhrase } from '../reading/promise.ts';
+import { choiceOf } from './choice-of.ts';
 import { askWhich } from './choose.ts';
 import { knownHouse } from './known.ts';
 import type { Said } from './said.ts';
@@ -78,17 +79,10 @@ export function advise(practice: Practice, state: PracticeState, said: Said): Pr
       parts: [say('practice.advise.heard')],
     };
   }
-  const { stems, sides } = contentOfTokens(practice.lexicon.reader, said.rest);
+  const { stems } = contentOfTokens(practice.lexicon.reader, said.rest);
   const called = new Set(knownHouse(practice, state).assessment.ranked.map((one) => one.proposal.action.id));
   const matches = meant(matchIdeas(practice.lexicon.actions, stems, (id) => (called.has(id) ? 0.1 : 0)));
-  if (matches.length === 0) return { state, parts: [say('practice.advise.what')] };
-  const member = findNamedMember(practice.programme.checklist.flow.groups, said.rest);
-  const choice: PendingChoice = {
-    verb: 'advise',
-    ids: matches.map((match) => match.id),
-    sides,
-    ...(member ? { member } : {}),
-    text: said.text,
-  };
-  return matches.length > 1 ? askWhich(state, choice) : giveAdvice(practice, state, choice);
+  const choice = choiceOf(practice, said, 'advise', matches);
+  if (choice.ids.length === 0) return { state, parts: [say('practice.advise.what')] };
+  return choice.ids.length > 1 ? askWhich(state, choice) : giveAdvice(practice, state, choice);
 }

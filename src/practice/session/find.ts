@@ -2,7 +2,8 @@ import { say } from '../../conversation/turned.ts';
 import type { Practice } from '../practice.ts';
 import { contentOfTokens } from '../reading/content.ts';
 import { matchIdeas, meant } from '../reading/match.ts';
-import { findNamedMember, namedPlaces } from '../reading/places.ts';
+import { type NamedPlaces, namedPlaces } from '../reading/places.ts';
+import { choiceOf } from './choice-of.ts';
 import { askWhere, askWhich } from './choose.ts';
 import { type KnownHouse, knownHouse } from './known.ts';
 import type { Said } from './said.ts';
@@ -22,48 +23,39 @@ function preference(practice: Practice, state: PracticeState, known: KnownHouse,
   };
 }
 
+/** The finding that a choice is about, and the places it names. */
+interface Chosen {
+  readonly id: string;
+  readonly per: string;
+  readonly known: KnownHouse;
+  readonly named: NamedPlaces;
+}
+
+function chosenBy(practice: Practice, state: PracticeState, choice: PendingChoice): Chosen {
+  const [id = ''] = choice.ids;
+  const known = knownHouse(practice, state);
+  const per = practice.facts.get(id)?.finding.per ?? 'house';
+  return { id, per, known, named: namedPlaces(known.assessment.path, per, choice.sides, choice.member) };
+}
+
 /** Records a finding once it is known which; asks where when that is not said. */
 export function recordFinding(
   practice: Practice,
   state: PracticeState,
   choice: PendingChoice,
 ): PracticeTurned {
-  const [id = ''] = choice.ids;
-  const known = knownHouse(practice, state);
-  const per = practice.facts.get(id)?.finding.per ?? 'house';
-  const named = namedPlaces(known.assessment.path, per, choice.sides, choice.member);
+  const { id, per, known, named } = chosenBy(practice, state, choice);
   if (named.kind === 'where') return askWhere(practice, state, choice, per);
   if (named.kind === 'nowhere') return { state, parts: [say('practice.find.nowhere')] };
   const before = new Set(recordedPairs(state));
   const fresh = named.places.filter((place) => !before.has(id + place.suffix));
-  const { text, values } = sayFinding(known.assessment, id, named.places);
-  if (fresh.length === 0)
-    return { state, parts: [say('practice.find.already', { finding: { text, values: values ?? {} } })] };
+  const { text, values } = sayFinding(known.assessment, id, fresh.length === 0 ? named.places : fresh);
+  const noted = fresh.length === 0 ? 'practice.find.already' : 'practice.find.noted';
   const events = fresh.map((place) => ({ kind: 'recorded', pair: id + place.suffix }) as const);
-  const noted = sayFinding(known.assessment, id, fresh);
   return {
     state: withEvents(state, events),
-    parts: [say('practice.find.noted', { finding: { text: noted.text, values: noted.values ?? {} } })],
+    parts: [say(noted, { finding: { text, values: values ?? {} } })],
   };
-}
-
-/** Reads what was found, and records it. */
-export function find(practice: Practice, state: PracticeState, said: Said): PracticeTurned {
-  const { stems, sides } = contentOfTokens(practice.lexicon.reader, said.rest);
-  const known = knownHouse(practice, state);
-  const matches = meant(
-    matchIdeas(practice.lexicon.findings, stems, preference(practice, state, known, sides)),
-  );
-  if (matches.length === 0) return { state, parts: [say('practice.find.what')] };
-  const member = findNamedMember(practice.programme.checklist.flow.groups, said.rest);
-  const choice: PendingChoice = {
-    verb: 'find',
-    ids: matches.map((match) => match.id),
-    sides,
-    ...(member ? { member } : {}),
-    text: said.text,
-  };
-  return matches.length > 1 ? askWhich(state, choice) : recordFinding(practice, state, choice);
 }
 
 /** Takes findings back once it is known which: those of this kind at the places named, or all of them. */
@@ -72,10 +64,7 @@ export function takeBackFinding(
   state: PracticeState,
   choice: PendingChoice,
 ): PracticeTurned {
-  const [id = ''] = choice.ids;
-  const known = knownHouse(practice, state);
-  const per = practice.facts.get(id)?.finding.per ?? 'house';
-  const named = namedPlaces(known.assessment.path, per, choice.sides, choice.member);
+  const { id, named } = chosenBy(practice, state, choice);
   const list = recordedPairs(state).filter((pair) => pair === id || pair.startsWith(`${id}@`));
   const wanted = named.kind === 'places' ? named.places.map((place) => id + place.suffix) : list;
   const gone = list.filter((pair) => wanted.includes(pair));
@@ -87,19 +76,37 @@ export function takeBackFinding(
   };
 }
 
+const settled = { find: recordFinding, takeBack: takeBackFinding };
+const unknown = { find: 'practice.find.what', takeBack: 'practice.take-back.none' } as const;
+
+/** Reads which finding is meant and does what is to be done with it: only those on the list can be taken back. */
+function readFinding(
+  practice: Practice,
+  state: PracticeState,
+  said: Said,
+  verb: 'find' | 'takeBack',
+): PracticeTurned {
+  const { stems, sides } = contentOfTokens(practice.lexicon.reader, said.rest);
+  const listed = new Set(recordedPairs(state).map((pair) => pair.split('@')[0] ?? ''));
+  const matches =
+    verb === 'find'
+      ? matchIdeas(
+          practice.lexicon.findings,
+          stems,
+          preference(practice, state, knownHouse(practice, state), sides),
+        )
+      : matchIdeas(practice.lexicon.findings, stems).filter((match) => listed.has(match.id));
+  const choice = choiceOf(practice, said, verb, meant(matches));
+  if (choice.ids.length === 0) return { state, parts: [say(unknown[verb])] };
+  return choice.ids.length > 1 ? askWhich(state, choice) : settled[verb](practice, state, choice);
+}
+
+/** Reads what was found, and records it. */
+export function find(practice: Practice, state: PracticeState, said: Said): PracticeTurned {
+  return readFinding(practice, state, said, 'find');
+}
+
 /** Reads which finding is taken back, among those on the list. */
 export function takeBack(practice: Practice, state: PracticeState, said: Said): PracticeTurned {
-  const { stems, sides } = contentOfTokens(practice.lexicon.reader, said.rest);
-  const kinds = new Set(recordedPairs(state).map((pair) => pair.split('@')[0] ?? ''));
-  const matches = meant(matchIdeas(practice.lexicon.findings, stems).filter((match) => kinds.has(match.id)));
-  if (matches.length === 0) return { state, parts: [say('practice.take-back.none')] };
-  const member = findNamedMember(practice.programme.checklist.flow.groups, said.rest);
-  const choice: PendingChoice = {
-    verb: 'takeBack',
-    ids: matches.map((match) => match.id),
-    sides,
-    ...(member ? { member } : {}),
-    text: said.text,
-  };
-  return matches.length > 1 ? askWhich(state, choice) : takeBackFinding(practice, state, choice);
+  return readFinding(practice, state, said, 'takeBack');
 }
