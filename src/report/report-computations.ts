@@ -5,7 +5,7 @@ import type { Place } from '../findings/place.ts';
 import type { Dimension } from '../quantities/index.ts';
 import type { Ranked } from '../ranking/rank.ts';
 import type { Values } from '../wording/say.ts';
-import { computedValues, sayValue } from './computed-values.ts';
+import { computedValues, sayResult, sayValue } from './computed-values.ts';
 import type { Material } from './material.ts';
 import { capital } from './page.ts';
 import { placeText } from './place-text.ts';
@@ -56,7 +56,7 @@ function textOf(material: Material, outcome: HouseOutcome): string {
         .map((one) =>
           wording.text('report.computed.value', {
             what: word(material, one.id),
-            said: sayValue(material, one.value, one.dimension),
+            said: sayResult(material, one.value, one.dimension),
           }),
         )
         .join('; ');
@@ -83,7 +83,10 @@ function resultOf(
       source: one.source,
       status: statusOf(material, one.source),
     })),
-    values: outcome.values.map((one) => measured(material, one)),
+    values: outcome.values.map((one) => ({
+      ...measured(material, one),
+      said: sayResult(material, one.value, one.dimension),
+    })),
     shopping: outcome.shopping.map((line) => ({
       ...measured(material, { id: line.item, value: line.amount, dimension: line.dimension }),
       packs: line.count,
