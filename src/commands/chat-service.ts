@@ -75,7 +75,7 @@ async function request(
   path: string,
   body?: string,
 ): Promise<Answer> {
-  const id = `msg_${randomUUID()}`;
+  const id = `msg_${(io.newId ?? randomUUID)()}`;
   let why = '';
   for (let attempt = 0; attempt < tries; attempt++) {
     try {

@@ -28,6 +28,9 @@ export async function runCommand(
   lines: readonly string[] = [],
   dataFolder?: string,
   newId?: () => string,
+  /** Settings of the environment besides. */
+  env: Readonly<Record<string, string>> = {},
+  clock: () => Date = () => testDay,
 ): Promise<CommandRun> {
   const folder = dataFolder ?? mkdtempSync(join(tmpdir(), 'roofdown-'));
   const out = new Collector();
@@ -36,9 +39,9 @@ export async function runCommand(
     stdin: Readable.from(lines.map((line) => `${line}\n`)) as never,
     stdout: out,
     stderr: err,
-    env: { XDG_DATA_HOME: folder, CI: '1' },
+    env: { XDG_DATA_HOME: folder, CI: '1', ...env },
     home: folder,
-    clock: () => testDay,
+    clock,
     ...(newId ? { newId } : {}),
   });
   if (dataFolder === undefined) rmSync(folder, { recursive: true, force: true });

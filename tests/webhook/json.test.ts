@@ -132,7 +132,7 @@ describe('what is wrong with a request', () => {
     ['POST', '/walks', '{"more": 1}', 422, 'not-valid'],
     ['POST', '/walks', '{', 422, 'not-valid'],
     ['POST', '/walks', JSON.stringify({ text: 'x'.repeat(1001) }), 422, 'not-valid'],
-    ['POST', '/walks', JSON.stringify({ text: 'x'.repeat(20_000) }), 413, 'too-large'],
+    ['POST', '/walks', JSON.stringify({ text: 'x'.repeat(70_000) }), 413, 'too-large'],
     ['GET', '/deliveries?state=lost', undefined, 422, 'not-valid'],
     ['POST', '/deliveries/nobody/resend', {}, 404, 'unknown-delivery'],
     ['GET', '/r/abc', undefined, 404, 'unknown-path'],

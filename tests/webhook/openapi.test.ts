@@ -46,6 +46,6 @@ describe('the OpenAPI description', () => {
         expect(described, `${method} ${path}`).toContain(String(status));
       }
     }
-    expect(Object.keys(paths)).toHaveLength(6);
+    expect(Object.keys(paths)).toHaveLength(8);
   });
 });

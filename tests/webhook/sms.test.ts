@@ -7,6 +7,18 @@ import { lengthOf, splitSms } from '../../src/wording/sms-parts.ts';
 import { phone, smsRequest, talkOn } from './channel-contract.ts';
 import { openSettings, testSite } from './test-site.ts';
 
+describe('a question on a phone', () => {
+  it('offers a letter where a bare number would be a measure', async () => {
+    const talk = talkOn('sms');
+    await talk.arrive();
+    for (const line of ['no', 'tamber county', 'detached', 'owner', '1995']) await talk.type(line);
+    const said = await talk.type('one');
+    expect(said).toContain('a flat or nearly flat');
+    await talk.type('a');
+    expect(talk.replies.at(-1)?.ask?.question).not.toBe('about.slope');
+  });
+});
+
 describe('the room of a text message (3GPP TS 23.040 cl. 9.2.3.24.1, TS 23.038)', () => {
   const long = (character: string, count: number) => Array.from({ length: count }, () => character).join('');
   it.each([

@@ -2,7 +2,8 @@ import * as z from 'zod';
 import { reportFormats } from '../../report/formats.ts';
 import { reportJsonSchema } from '../../report/report.ts';
 import { mediaTypes } from '../accept.ts';
-import { type ProblemCode, problems } from '../problem.ts';
+import { handOverPaths } from '../hand-over/hand-over-paths.ts';
+import { failures, json, messageId, ref } from './openapi-parts.ts';
 import {
   DeliveryBody,
   HandOverTerms,
@@ -19,30 +20,6 @@ import {
 const schemaOf = (schema: z.ZodType) => {
   const { $schema: _, ...rest } = z.toJSONSchema(schema, { target: 'draft-2020-12' });
   return rest;
-};
-const ref = (name: string) => ({ $ref: `#/components/schemas/${name}` });
-const json = (name: string) => ({ 'application/json': { schema: ref(name) } });
-
-/** The problems of an operation, by status. */
-function failures(codes: readonly ProblemCode[]): Record<string, object> {
-  const all: readonly ProblemCode[] = ['not-signed', 'wrong-host', ...codes];
-  return Object.fromEntries(
-    all.map((code) => [
-      String(problems[code].status),
-      {
-        description: problems[code].title,
-        content: { 'application/problem+json': { schema: ref('Problem') } },
-      },
-    ]),
-  );
-}
-
-const messageId = {
-  name: 'webhook-id',
-  in: 'header',
-  required: false,
-  description: 'Names the message: a repetition with the same id gets the same reply and changes nothing.',
-  schema: { type: 'string', maxLength: 256 },
 };
 const walkId = { name: 'id', in: 'path', required: true, schema: { type: 'string' } };
 
@@ -136,39 +113,6 @@ function deliveryPaths() {
         summary: 'Send a dead delivery again',
         parameters: [walkId],
         responses: { 202: { description: 'It waits to be sent.' }, ...failures(['unknown-delivery']) },
-      },
-    },
-  };
-}
-
-function handOverPaths() {
-  const body = (name: string) => ({ required: true, content: json(name) });
-  const wrong = ['not-valid', 'too-large', 'wrong-media-type', 'unavailable'] as const;
-  return {
-    '/hand-overs': {
-      get: {
-        operationId: 'getHandOverTerms',
-        summary: 'How long a code works and where it is used',
-        responses: { 200: { description: 'The terms.', content: json('HandOverTerms') }, ...failures([]) },
-      },
-      post: {
-        operationId: 'leaveWalk',
-        summary: 'Leave a walk for whoever has its code',
-        parameters: [messageId],
-        requestBody: body('Leave'),
-        responses: { 201: { description: 'It waits.', content: json('Left') }, ...failures(wrong) },
-      },
-    },
-    '/hand-overs/take': {
-      post: {
-        operationId: 'takeWalk',
-        summary: 'Take the walk under a code, once; again for ten minutes with the same webhook-id',
-        parameters: [messageId],
-        requestBody: body('Take'),
-        responses: {
-          200: { description: 'The walk.', content: json('Leave') },
-          ...failures(['unknown-code', ...wrong]),
-        },
       },
     },
   };

@@ -3,6 +3,7 @@ import type { WalkRecord } from '../../conversation/record.ts';
 import { say } from '../../conversation/turned.ts';
 import { toPlainCharacters } from '../../wording/gsm7.ts';
 import { wordReply } from '../../wording/word-reply.ts';
+import { choiceLine } from '../choice-line.ts';
 import { reportLink } from '../report-link.ts';
 import type { Site } from '../site.ts';
 
@@ -39,7 +40,7 @@ function shortParts(site: Site, record: WalkRecord, parts: readonly Part[]): Par
 export function smsText(site: Site, record: WalkRecord, reply: Reply): string {
   const parts = shortParts(site, record, reply.parts);
   const { blocks, ask } = wordReply({ ...reply, parts }, site.wordingFor(record));
-  const choices = (ask?.choices ?? []).map(({ number, label }) => `${number} ${label}`);
+  const choices = (ask?.choices ?? []).map(choiceLine);
   // A phone has room for what a volunteer listens for when they ask for help, as for the long help.
   const helped = reply.parts.some((part) => part.kind === 'say' && part.text === 'help.look');
   const guide = ask?.guide && helped ? [ask.guide.listen, ask.guide.cannotTell] : [];

@@ -3,6 +3,7 @@ import type { WalkRecord } from '../../conversation/record.ts';
 import { wordReply } from '../../wording/word-reply.ts';
 import type { WordedAsk, WordedBlock } from '../../wording/worded.ts';
 import type { Wording } from '../../wording/wording.ts';
+import { choiceLine } from '../choice-line.ts';
 import { reportLink } from '../report-link.ts';
 import type { Site } from '../site.ts';
 import { type Button, buttonsOf, hasChoiceButtons } from './buttons.ts';
@@ -24,7 +25,7 @@ const paragraph = (block: WordedBlock) =>
     : block.lines.join('\n');
 
 function askText(ask: WordedAsk, withChoices: boolean): string {
-  const choices = withChoices ? ask.choices.map(({ number, label }) => `${number} ${label}`) : [];
+  const choices = withChoices ? ask.choices.map(choiceLine) : [];
   const guide = ask.guide ? [ask.guide.listen, ask.guide.cannotTell] : [];
   return [ask.question, ...guide, ...choices, ...(ask.hint === '' ? [] : [ask.hint])].join('\n');
 }

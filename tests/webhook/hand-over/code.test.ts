@@ -1,0 +1,59 @@
+import { mod11_10 } from 'cdigit';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { codeFrom, readCode, sayCode } from '../../../src/webhook/hand-over/code.ts';
+
+const codes = fc.uint8Array({ minLength: 8, maxLength: 32 }).map(codeFrom);
+
+describe('the check digit of a code', () => {
+  // ISO/IEC 7064:2003, MOD 11,10: its worked example 0794 with check digit 5; from memory.
+  it('is that of the standard', () => {
+    expect(mod11_10.compute('0794')).toBe('5');
+  });
+
+  it('tells each slip of one digit', () => {
+    fc.assert(
+      fc.property(codes, fc.nat(11), fc.integer({ min: 1, max: 9 }), (code, at, by) => {
+        const digits = [...code];
+        digits[at] = String((Number(digits[at]) + by) % 10);
+        expect(readCode(digits.join(''))).toBe('slip');
+      }),
+    );
+  });
+});
+
+describe('a code', () => {
+  it('has twelve digits and is read again however it is said', () => {
+    fc.assert(
+      fc.property(codes, (code) => {
+        expect(code).toMatch(/^\d{12}$/);
+        const said = sayCode(code);
+        expect(said).toMatch(/^\d{4} \d{4} \d{4}$/);
+        for (const text of [
+          code,
+          said,
+          ` ${said} `,
+          said.replaceAll(' ', '-'),
+          `Code: ${said}`,
+          `my code is ${said}`,
+          `${said}.`,
+        ])
+          expect(readCode(text)).toBe(code);
+      }),
+    );
+  });
+
+  it.each([
+    '',
+    'no',
+    '12',
+    '482915306',
+    '4829 1530 67123',
+    '10 ft',
+    '+44 7700 900123',
+    'call 482915306712 now',
+    'concrete',
+  ])('is not "%s"', (text) => {
+    expect(readCode(text)).toBeUndefined();
+  });
+});
