@@ -1,6 +1,7 @@
 import type { Mark, Meaning, Role } from './mark.ts';
 import { phraseAt } from './phrase-book.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
+import { settleMarks } from './settle-marks.ts';
 import { ENGLISH_TALK_WORDS } from './talk-words.ts';
 import type { Token } from './tokens.ts';
 
@@ -119,5 +120,5 @@ export function markTokens(
     });
     at = next;
   }
-  return marks;
+  return settleMarks(marks, prepared);
 }

@@ -19,6 +19,8 @@ export type Role =
   | 'guessYes'
   | 'guessNo'
   | 'none'
+  /** "And nothing else": none, unless something is named beside it. */
+  | 'nothingElse'
   | 'all'
   | 'notSure'
   | 'skip'
@@ -29,6 +31,8 @@ export type Role =
   | 'negator'
   | 'guess'
   | 'told'
+  /** "If", "sometimes": what is said holds on terms. */
+  | 'terms'
   | 'to'
   | 'comma'
   | 'stop'

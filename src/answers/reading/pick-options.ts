@@ -1,3 +1,4 @@
+import { absentIn, DENYING, deniesNext, deniesStranger } from './denials.ts';
 import { isParting, isQuiet, type Mark, type Role } from './mark.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
 import { stemsOf } from './tokens.ts';
@@ -17,8 +18,7 @@ export interface PickedPart {
   readonly either: boolean;
 }
 
-const DENYING: ReadonlySet<Role> = new Set(['negator', 'echoNo']);
-const WORDLESS: ReadonlySet<Role> = new Set(['letter', 'echoYes', 'guessYes', 'guessNo', 'notSure', 'yes']);
+const WORDLESS: ReadonlySet<Role> = new Set(['letter', 'echoYes', 'guessYes', 'notSure', 'yes']);
 
 /** Splits marks at commas and joining words. */
 export function splitParts(marks: readonly Mark[]): readonly (readonly Mark[])[] {
@@ -59,7 +59,13 @@ function compound(named: readonly Mark[], prepared: PreparedQuestion): string | 
 }
 
 /** Whole phrases first; where one fits several options, the other words of the part decide. */
-function settle(named: readonly Mark[], hints: readonly Mark[]): { ids: string[]; open: string[] } {
+function settle(
+  named: readonly Mark[],
+  hints: readonly Mark[],
+  many: boolean,
+): { ids: string[]; open: string[] } {
+  // "Covered porch" where several may be picked: what is given for two options is both of them.
+  if (many) return { ids: [...new Set(named.flatMap((mark) => mark.ids ?? []))], open: [] };
   const ids = new Set(named.filter((mark) => mark.ids?.length === 1).flatMap((mark) => mark.ids ?? []));
   const open = new Set<string>();
   for (const mark of named) {
@@ -82,31 +88,24 @@ interface Sorted {
   unknown: number;
 }
 
-/** The options that say of this word that it is not there. */
-function absentIn(mark: Mark | undefined, prepared: PreparedQuestion): readonly string[] | undefined {
-  if (mark === undefined || (mark.role !== 'hint' && mark.role !== 'word')) return undefined;
-  const [stem] = stemsOf(mark.text);
-  return stem === undefined ? undefined : prepared.absent.get(stem);
-}
-
 function sortMarks(part: readonly Mark[], prepared: PreparedQuestion, deniedBefore: boolean): Sorted {
   const sorted: Sorted = { named: [], hints: [], denied: [], missing: [], unknown: 0 };
   let denies = deniedBefore;
   for (const [index, mark] of part.entries()) {
     // "The metal one": here the word is no number.
     if (isParting(mark) || (mark.role === 'number' && mark.text === 'one')) continue;
-    const next = part[index + 1];
     const absent = absentIn(mark, prepared);
-    // "No metal" denies it; "no it's metal" only answers something else first.
-    const named = next?.role === 'option' || next?.role === 'hint' || absentIn(next, prepared) !== undefined;
-    const deniesNext = mark.text === 'no' && named;
+    const denying = deniesNext(mark, part, index, prepared);
     if (absent !== undefined) {
       // "We have gutters" is not "no gutters", though the word stands in no other option.
       if (denies) sorted.missing.push({ ...mark, ids: absent });
       else sorted.unknown += 1;
-    } else if (mark.role === 'no' || deniesNext) denies = deniesNext;
+    } else if (mark.role === 'no' || mark.role === 'none' || denying) denies = denying;
+    else if (deniesStranger(mark, part[index + 1], prepared)) denies = true;
     else if (DENYING.has(mark.role)) denies = true;
     else if (mark.role === 'option' || mark.role === 'hint') {
+      // "No chimney just vents": the words of an option may begin anew too.
+      if (sorted.denied.length > 0 && /^(?:just|only) /.test(mark.text)) denies = false;
       const list = denies ? sorted.denied : mark.role === 'option' ? sorted.named : sorted.hints;
       list.push(mark);
     } else if (isQuiet(mark) && sorted.denied.length > 0) {
@@ -146,11 +145,13 @@ export function pickPart(
   const place = placeIn(part, prepared);
   if (place !== undefined) return { ...nothingPicked, ids: [place] };
   const { named, hints, denied, missing, unknown } = sortMarks(part, prepared, deniedBefore && either);
-  const settled = settle(named, hints);
+  const settled = settle(named, hints, prepared.question.kind === 'several');
   const one = settled.ids.length > 1 ? compound(named, prepared) : undefined;
   const has = (...roles: Role[]) => part.some((mark) => roles.includes(mark.role));
   const nothing = named.length + hints.length + denied.length === 0;
-  const saysNone = has('none', 'no') || (unknown === 0 && has('negator', 'echoNo'));
+  const denies = unknown === 0 && has('negator', 'echoNo', 'guessNo');
+  const saysNone =
+    (has('none', 'no') && !part.some((mark, at) => deniesStranger(mark, part[at + 1], prepared))) || denies;
   const shared = {
     denied: denied.flatMap((mark) => (mark.ids?.length === 1 ? mark.ids : [])),
     none: nothing && saysNone && prepared.noneId !== undefined,

@@ -1,22 +1,12 @@
-import { readBound } from '../../flow/bound.ts';
 import type { Question } from '../../flow/flow.ts';
 import { type Side, sideNames } from '../../flow/schema/base.ts';
 import type { Words } from '../../flow/schema/words.ts';
 import { gatherHints } from './gather-hints.ts';
 import type { Meaning } from './mark.ts';
 import { buildPhraseBook, type PhraseBook } from './phrase-book.ts';
+import { type PreparedOption, prepareOptions } from './prepare-options.ts';
 import { ENGLISH_TALK_WORDS, type TalkWords } from './talk-words.ts';
 import { stemsOf } from './tokens.ts';
-import { wordings } from './wordings.ts';
-
-/** An option, a pick of a measure, or one of yes and no. */
-export interface PreparedOption {
-  readonly id: string;
-  readonly alone: boolean;
-  /** Of a pick, in base units. */
-  readonly value?: number;
-  readonly phrases: readonly string[];
-}
 
 /** A question with everything that is looked up while a message is read. */
 export interface PreparedQuestion {
@@ -39,61 +29,6 @@ export interface PreparedQuestion {
 }
 
 type Phrase = readonly [string, Meaning];
-
-const measured = new Set(['length', 'number', 'slope']);
-
-/** A label up to its first colon, comma or bracket: "Closed in" of "Closed in: a flat board". */
-function headOf(label: string): string | undefined {
-  const head = label.split(/[:,(;]/)[0]?.trim() ?? '';
-  return head.length > 2 && head.length < label.length ? head : undefined;
-}
-
-/** Heads of labels name their option too, where no other option is named so. */
-function withHeads(
-  options: readonly PreparedOption[],
-  labels: readonly (readonly string[])[],
-): PreparedOption[] {
-  const keyOf = (phrase: string) => stemsOf(phrase).join(' ');
-  const heads = labels.map((list) => [...new Set(list.flatMap((label) => headOf(label) ?? []))]);
-  return options.map((option, at) => {
-    const taken = new Set(
-      options.flatMap((other, index) =>
-        index === at ? [] : [...other.phrases, ...(heads[index] ?? [])].map(keyOf),
-      ),
-    );
-    const own = (heads[at] ?? []).filter((head) => !taken.has(keyOf(head)));
-    return { ...option, phrases: [...option.phrases, ...own] };
-  });
-}
-
-function prepareOptions(question: Question): PreparedOption[] {
-  if (question.kind === 'yesNo') return ['yes', 'no'].map((id) => ({ id, alone: false, phrases: [] }));
-  if (measured.has(question.kind)) {
-    const picks = (question.picks ?? []).map((pick) => {
-      const bound = readBound(pick.value, question.kind);
-      const value = typeof bound === 'number' ? { value: bound } : {};
-      return {
-        id: String(pick.value),
-        alone: false,
-        phrases: [...wordings(pick.label), ...pick.words],
-        ...value,
-      };
-    });
-    return withHeads(
-      picks,
-      (question.picks ?? []).map((pick) => wordings(pick.label)),
-    );
-  }
-  const options = (question.options ?? []).map((option) => ({
-    id: option.id,
-    alone: option.alone === true,
-    phrases: [option.id.replaceAll('-', ' '), ...wordings(option.label), ...option.words],
-  }));
-  return withHeads(
-    options,
-    (question.options ?? []).map((option) => wordings(option.label)),
-  );
-}
 
 const all = (phrases: readonly string[], role: Meaning['role']): Phrase[] =>
   phrases.map((phrase) => [phrase, { role }]);
@@ -122,6 +57,7 @@ function countedSides({ kind }: Question): Phrase[] {
 
 function answerPhrases(words: Words, talk: TalkWords): Phrase[] {
   return [
+    ...all(talk.nothingElse, 'nothingElse'),
     ...all(words.skip, 'skip'),
     ...all(talk.guessNo, 'guessNo'),
     ...all(talk.guessYes, 'guessYes'),
@@ -168,13 +104,16 @@ function prepare(question: Question, words: Words): PreparedQuestion {
   const answers = [
     ...(sideful ? [...sidePhrases(words, talk, letters), ...countedSides(question)] : []),
     ...answerPhrases(words, talk),
+    ...(question.kind === 'yesNo' ? all(talk.terms, 'terms') : []),
   ];
   const joining = joiningPhrases(words, talk);
   const common = new Set([...all(words.no, 'no'), ...joining].flatMap(([phrase]) => stemsOf(phrase)));
-  const { hints, absent } = gatherHints(options, common);
+  // A word out of the phrases of yes and no says neither.
+  const { hints, absent } = gatherHints(question.kind === 'yesNo' ? [] : options, common);
   const phrases = [...named, ...answers, ...joining];
   const least = question.kind === 'yesNo' ? 3 : 4;
-  const answerWords = answers.flatMap(([phrase]) => stemsOf(phrase)).filter((word) => word.length >= least);
+  const said = question.kind === 'yesNo' ? [...named, ...answers] : answers;
+  const answerWords = said.flatMap(([phrase]) => stemsOf(phrase)).filter((word) => word.length >= least);
   return {
     question,
     options,

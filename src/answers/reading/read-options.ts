@@ -1,4 +1,4 @@
-import { isQuiet, type Mark } from './mark.ts';
+import { isQuiet, type Mark, meaningOf } from './mark.ts';
 import { namesPlaces, readPlaces } from './pick-by-place.ts';
 import { type PickedPart, pickPart, splitParts } from './pick-options.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
@@ -42,7 +42,31 @@ function withoutNames(parts: readonly PickedPart[], prepared: PreparedQuestion):
   return noValue({ code: 'noMatch' });
 }
 
+const namesAny = (marks: readonly Mark[]): boolean =>
+  marks.some((mark) => mark.role === 'option' || mark.role === 'hint');
+/** "But" often only adds something; the others take something away. */
+const takesAway = (except: Mark | undefined): boolean => except?.text.startsWith('but') === false;
+
+/** "Anything but wood" denies it, "all tight except one" is neither tight nor loose; undefined when it decides nothing. */
+function exceptionToOne(marks: readonly Mark[], prepared: PreparedQuestion): NoValue | undefined {
+  const at = marks.findIndex((mark) => mark.role === 'except');
+  if (at < 0) return undefined;
+  const [before, after] = [marks.slice(0, at), marks.slice(at + 1)];
+  const named = unique(marks.flatMap((mark) => (mark.role === 'option' ? (mark.ids ?? []) : [])));
+  if (namesAny(before))
+    return takesAway(marks[at]) && meaningOf(after).length > 0
+      ? noValue({ code: 'noMatch' }, named)
+      : undefined;
+  const whole = before.some(({ role, text }) => role === 'all' || role === 'allSides' || text === 'anything');
+  if (!namesAny(after) || !(whole || (takesAway(marks[at]) && meaningOf(before).length === 0)))
+    return undefined;
+  const left = optionIds(prepared).filter((id) => !named.includes(id));
+  return noValue({ code: 'onlyNegated' }, left);
+}
+
 function chooseOne(marks: readonly Mark[], prepared: PreparedQuestion): Picked | NoValue {
+  const exception = exceptionToOne(marks, prepared);
+  if (exception !== undefined) return exception;
   const parts = pickParts(marks, prepared);
   const firm = parts.filter((part) => !part.loose && part.ids.length > 0);
   const counted = firm.length > 0 ? firm : parts;

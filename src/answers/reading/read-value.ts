@@ -1,4 +1,4 @@
-import { type Mark, meaningOf } from './mark.ts';
+import { isQuiet, type Mark, meaningOf } from './mark.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
 import { readCount } from './read-count.ts';
 import { readMeasureValue } from './read-measure.ts';
@@ -36,10 +36,18 @@ function readGiven(part: Part, prepared: PreparedQuestion, context: ReadingConte
   }
 }
 
+/** "No, well, maybe", "no, I can't tell": what is said last takes the no back. */
+function takesBack(marks: readonly Mark[]): boolean {
+  const no = marks.findIndex((mark) => mark.role === 'no' || mark.role === 'guessNo');
+  const last = marks.findLastIndex((mark) => mark.role === 'notSure');
+  return no >= 0 && no < last && marks.slice(last).every((mark) => isQuiet(mark) || mark.role === 'notSure');
+}
+
 /** "Not sure, maybe wood" is wood as a guess; "not sure about that" is not sure. */
 function readHedged(part: Part, prepared: PreparedQuestion, context: ReadingContext): ValueReading {
   const hedges = part.marks.filter((mark) => mark.role === 'notSure');
   const marks = part.marks.filter((mark) => mark.role !== 'notSure');
+  if (takesBack(part.marks)) return { kind: 'value', answer: { status: 'notSure' }, strict: false };
   let { text } = part;
   for (const hedge of hedges) text = text.replace(hedge.text, ' ');
   const read = readGiven({ marks, text: text.replace(/^[\s,;.-]+|[\s,;.-]+$/g, '') }, prepared, context);

@@ -58,6 +58,41 @@ function answer(side: 'yes' | 'no', marks: readonly Mark[], strict: boolean): Va
   };
 }
 
+const unclear = (code: 'ambiguous' | 'noMatch') => noValue({ code }, ['yes', 'no']);
+
+/** "I can but my wife can't", "yes but not at night", "yes if it is dry": no plain answer. */
+function holdsOnTerms(marks: readonly Mark[]): boolean {
+  if (marks.some((mark) => mark.role === 'terms')) return true;
+  const at = marks.findIndex((mark) => mark.role === 'except');
+  if (at < 0) return false;
+  const before = meaningOf(marks.slice(0, at));
+  const after = meaningOf(marks.slice(at + 1)).filter((mark) => mark.role !== 'notSure');
+  if (before.some((mark) => mark.role === 'all')) return true;
+  const saysNo = before.some((mark) => NO.has(mark.role) || SOFT_NO.has(mark.role));
+  const answers = saysNo || before.some((mark) => YES.has(mark.role) || SOFT_YES.has(mark.role));
+  const agrees = (mark: Mark) => !saysNo && (mark.role === 'number' || SOFT_YES.has(mark.role));
+  return answers && !after.every((mark) => (saysNo ? saysTheSame(mark) : agrees(mark) || YES.has(mark.role)));
+}
+
+const saysTheSame = (mark: Mark): boolean => NO.has(mark.role) || SOFT_NO.has(mark.role);
+
+/** A plain word that is denied, or a denial with an amount beside it: "yes, there aren't any", "no, a few". */
+function contradicts(side: 'yes' | 'no', meaning: readonly Mark[]): boolean {
+  if (side === 'yes') return meaning.some((mark) => SOFT_NO.has(mark.role));
+  return meaning.some((mark, at) => mark.role === 'echoYes' && !saysTheSame(meaning[at - 1] ?? mark));
+}
+
+/** "Most likely no" is a no; "no, I think so" and "yes, I doubt it" are neither. */
+function readBoth(meaning: readonly Mark[], marks: readonly Mark[]): ValueReading {
+  const plain = sideOf(meaning, new Set(['yes']), new Set(['no', 'none']));
+  const turned = meaning.some(
+    (mark) =>
+      (plain === 'yes' && mark.role === 'guessNo') ||
+      (plain === 'no' && mark.role === 'guessYes' && /\b(?:so|it)$/.test(mark.text)),
+  );
+  return (plain === 'yes' || plain === 'no') && !turned ? answer(plain, marks, true) : unclear('ambiguous');
+}
+
 function softAnswer(
   meaning: readonly Mark[],
   marks: readonly Mark[],
@@ -72,28 +107,47 @@ function softAnswer(
   return answer(side, marks, words === 0);
 }
 
+/** What the flow's own words for this question say: "buried" is a no where overhead wires are asked about. */
+function ownSide(marks: readonly Mark[]): Side | 'denied' {
+  const own = marks.filter((mark) => mark.role === 'option');
+  const denied = own.some((mark) => {
+    const before = marks.slice(0, marks.indexOf(mark)).findLast((one) => one.role !== 'filler');
+    return before !== undefined && (SOFT_NO.has(before.role) || before.text === 'no');
+  });
+  if (denied) return 'denied';
+  const sides = new Set(own.flatMap((mark) => mark.ids ?? []));
+  return sides.size > 1 ? 'both' : sides.has('yes') ? 'yes' : sides.has('no') ? 'no' : undefined;
+}
+
+function readOwn(
+  own: Exclude<ReturnType<typeof ownSide>, undefined>,
+  meaning: readonly Mark[],
+  marks: readonly Mark[],
+): ValueReading {
+  const said = sideOf(meaning, new Set([...YES, ...SOFT_YES]), new Set([...NO, ...SOFT_NO]));
+  if (own === 'both' || own === 'denied' || (said !== undefined && said !== own)) return unclear('ambiguous');
+  return answer(
+    own,
+    marks,
+    meaning.every((mark) => mark.role !== 'word'),
+  );
+}
+
 /** Reads yes or no as people say it; `yes` and `no` are the values. */
 export function readYesNo(marks: readonly Mark[], prepared: PreparedQuestion): ValueReading {
   if (namesPlaces(marks)) return byPlace(marks);
+  if (holdsOnTerms(marks)) return unclear('noMatch');
   const meaning = meaningOf(marks).filter((mark) => mark.role !== 'letter' && mark.role !== 'number');
+  const own = ownSide(marks);
+  if (own !== undefined) return readOwn(own, meaning, marks);
   const side = sideOf(meaning, YES, NO);
-  if (side === 'both') {
-    // "Yes, I think so" and "no, probably not" agree; a guess beside an outright word does not count against it.
-    const plain = sideOf(meaning, new Set(['yes']), new Set(['no', 'none']));
-    return plain === 'yes' || plain === 'no'
-      ? answer(plain, marks, true)
-      : noValue({ code: 'ambiguous' }, ['yes', 'no']);
-  }
+  if (side === 'both') return readBoth(meaning, marks);
   if (side === undefined) return softAnswer(meaning, marks, prepared);
-  // "I can not see": what begins as a yes is denied by the next word.
-  if (marks.some((mark, at) => mark.role === 'yes' && SOFT_NO.has(marks[at + 1]?.role ?? 'filler')))
-    return noValue({ code: 'noMatch' }, ['yes', 'no']);
+  if (contradicts(side, meaning)) return unclear(side === 'yes' ? 'noMatch' : 'ambiguous');
   const doubted = meaning.some((mark) => mark.role === 'notSure');
   const words = meaning.some((mark) => mark.role === 'word');
   if (doubted && words) return { kind: 'value', answer: { status: 'notSure' }, strict: false };
-  return standsClear(meaning, marks, prepared)
-    ? answer(side, marks, !words)
-    : noValue({ code: 'noMatch' }, ['yes', 'no']);
+  return standsClear(meaning, marks, prepared) ? answer(side, marks, !words) : unclear('noMatch');
 }
 
 function byPlace(marks: readonly Mark[]): ValueReading {

@@ -7,6 +7,18 @@ export interface TalkWords {
   readonly negators: readonly string[];
   /** Words after which a label names what is not there: "no gutter", "nothing closes it". */
   readonly absences: readonly string[];
+  /** Say that the answer is complete; none of these when nothing else is said. */
+  readonly nothingElse: readonly string[];
+  /** What went before was wrong: "no wait", "i mean". */
+  readonly takenBack: readonly string[];
+  /** The same where a "no" stands beside them, or what follows says something different. */
+  readonly maybeTakenBack: readonly string[];
+  /** Ways to say that something holds only at times or on terms. */
+  readonly terms: readonly string[];
+  /** Before "one", which then stands for the thing and is no number. */
+  readonly pointing: readonly string[];
+  /** "No problems": what may be denied without naming a thing. */
+  readonly trouble: readonly string[];
   /** Yes and no by echo; an outright yes or no beside them wins. */
   readonly echoYes: readonly string[];
   readonly echoNo: readonly string[];
@@ -59,23 +71,33 @@ export const ENGLISH_TALK_WORDS: TalkWords = {
   ),
   or: list('or|or maybe|or else|either'),
   negators: list(
-    'not|isnt|arent|wasnt|dont|doesnt|didnt|havent|hasnt|aint|cant|cannot|wont|dont have|do not have|does not have|doesnt have|have no|has no|havent got|is not|are not|its not|theres no|there is no|there are no|not any|without any|never|no longer',
+    'not|isnt|arent|wasnt|dont|doesnt|didnt|havent|hasnt|aint|cant|cannot|wont|wouldnt|couldnt|shouldnt|werent|nobody|noone|nor|dont have|do not have|does not have|doesnt have|have no|has no|havent got|is not|are not|its not|theres no|there is no|there are no|not any|without any|never|no longer',
   ),
   absences: list('no|not|without|nothing|none|never'),
+  nothingElse: list(
+    'nothing else|and nothing else|nothing more|nothing else there|nothing else at all|no other ones|nothing besides|nothing apart from that|nowhere else|and nowhere else',
+  ),
+  trouble: list('problem|problems|issue|issues|trouble|complaint|complaints|worries|concerns|answer'),
+  takenBack: list(
+    'i mean|i meant|i meant to say|meant to say|scratch that|strike that|make that|make it|correction|let me correct that|i take that back|take that back|or rather|oops|whoops|my mistake|my bad',
+  ),
+  maybeTakenBack: list('wait|wait a minute|wait a second|hold on|hang on|sorry|actually'),
+  terms: list('if|unless|as long as|provided|only if|only when|depending on|sometimes|occasionally'),
+  pointing: list('the|this|that|which|closest|nearest|other|same'),
   echoYes: list(
     'it is|it does|they are|they do|there is|there are|i do|we do|we have|i have|it has|they have|does|some|some of it|some of them|a few|a little|a little bit|a bit|a couple|several|lots|plenty|many|loads|tons|a lot',
   ),
   echoNo: list(
-    'it isnt|it is not|its not|it doesnt|it does not|they arent|they are not|they dont|there isnt|there arent|there is not|there are not|i dont|we dont|we havent|we havent got|i havent|it hasnt|not any|not yet|not anymore|not at all|not really|not here|hardly any|hardly',
+    'it isnt|it is not|its not|it doesnt|it does not|they arent|they are not|they dont|there isnt|there arent|there is not|there are not|i dont|we dont|we havent|we havent got|i havent|it hasnt|not any|not yet|not anymore|not at all|not really|not here|hardly any|hardly|of course not|definitely not|absolutely not|certainly not|unfortunately not|im afraid not|afraid not',
   ),
   guessYes: list(
-    'i think so|i believe so|i guess so|i suppose so|i would think so|id think so|think so|probably|probably so|most likely|very likely|likely|i expect so|should be|must be|looks like it|seems so|it seems so|seems like it|presumably|i assume so|i reckon so|i reckon|pretty sure|i hope so',
+    'i think so|i would say so|id say so|i believe so|i guess so|i suppose so|i would think so|id think so|think so|probably|probably so|most likely|very likely|likely|i expect so|should be|must be|looks like it|seems so|it seems so|seems like it|presumably|i assume so|i reckon so|i reckon|pretty sure|i hope so',
   ),
   guessNo: list(
-    'i dont think so|i do not think so|i dont believe so|i doubt it|doubt it|doubtful|unlikely|not likely|probably not|dont think so|i think not|i dont think|dont think|i hope not|hope not|i guess not|not that i know of|not that i know|not that i can see|not that i see|not as far as i can see|not as far as i know|i dont see any|dont see any|i cant see any|cant see any|shouldnt be',
+    'i dont think so|i do not think so|i dont believe so|i doubt it|doubt it|doubtful|unlikely|not likely|probably not|dont think so|i think not|i dont think|dont think|i hope not|hope not|i guess not|not that i know of|not that i know|not that i can see|not that i see|not as far as i can see|not as far as i know|i dont see any|dont see any|i cant see any|cant see any|i dont see one|i dont see|shouldnt be|i wouldnt say so|wouldnt say so|i wouldnt think so|wouldnt think so',
   ),
   guess: list(
-    'i think|i guess|i believe|i suppose|i would say|id say|i would guess|id guess|guessing|my guess is|my guess|probably|most likely|likely|presumably|maybe|perhaps|possibly|could be|might be|must be|should be|looks like|it looks like|looks|seems|seems like|seems to be|it seems|i reckon|as far as i know|as far as i can tell|i assume|pretty sure|fairly sure|kind of|sort of|from memory|if i remember right',
+    'i think|i guess|i believe|i suppose|i would say|id say|i would guess|id guess|guessing|my guess is|my guess|i want to say|id have to say|probably|most likely|likely|presumably|maybe|perhaps|possibly|could be|might be|must be|should be|looks like|it looks like|looks|seems|seems like|seems to be|it seems|i reckon|as far as i know|as far as i can tell|i assume|pretty sure|fairly sure|kind of|sort of|from memory|if i remember right',
   ),
   told: list(
     'my husband says|my wife says|my partner says|my son says|my daughter says|my dad says|my mom says|my mum says|my neighbor says|my neighbour says|the neighbor says|the neighbour says|the landlord says|my landlord says|the owner says|she says|he says|they say|he said|she said|they said|they told me|i was told|we were told|was told|im told|i am told|told me|according to|the inspector said|the roofer said|the seller said|the realtor said|says|apparently|supposedly',

@@ -4,7 +4,7 @@ import { tokenise } from './tokens.ts';
 import { wordings } from './wordings.ts';
 
 function wordsOfQuestion(question: Question): string[] {
-  const { ask, look, good, why, options, picks } = question;
+  const { ask, look, good, why, options, picks, words } = question;
   const texts = [
     ask,
     look,
@@ -13,7 +13,11 @@ function wordsOfQuestion(question: Question): string[] {
     ...(options ?? []).map((one) => one.label),
     ...(picks ?? []).map((one) => one.label),
   ];
-  const spoken = [...(options ?? []), ...(picks ?? [])].flatMap((one) => one.words);
+  const spoken = [
+    ...[...(options ?? []), ...(picks ?? [])].flatMap((one) => one.words),
+    ...(words?.yes ?? []),
+    ...(words?.no ?? []),
+  ];
   return [...texts.flatMap(wordings), ...spoken, question.call.say, question.call.listen];
 }
 

@@ -68,6 +68,15 @@ function checkPlace(located: Here, lookup: Lookup): FlowProblem[] {
   ];
 }
 
+function checkOwnWords(located: Here): FlowProblem[] {
+  const { kind, words } = located.item;
+  if (words === undefined) return [];
+  if (kind !== 'yesNo') return [problemAt(located, ['words'], `a ${kind} takes no "words" of its own.`)];
+  return words.no
+    .filter((phrase) => words.yes.includes(phrase))
+    .map((phrase) => problemAt(located, ['words', 'no'], `"${phrase}" is there for yes and for no.`));
+}
+
 function checkKind(located: Here, lookup: Lookup): FlowProblem[] {
   const { item } = located;
   const problems: FlowProblem[] = [];
@@ -80,6 +89,7 @@ function checkKind(located: Here, lookup: Lookup): FlowProblem[] {
   needs('unsafeEnd', item.unsafeEnd !== undefined, item.kind === 'length');
   needs('bare', item.bare !== undefined, item.kind === 'length');
   needs('counts', item.counts !== undefined, item.kind === 'count');
+  problems.push(...checkOwnWords(located));
   if (item.counts !== undefined)
     problems.push(...reference(located, ['counts'], 'group', item.counts, lookup.groups));
   const ids = optionIds(item);

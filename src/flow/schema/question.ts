@@ -81,6 +81,13 @@ export const Question = z.strictObject({
   why: Text,
   call: CallText,
   options: z.array(Option).optional(),
+  /** Yes and no: what people say instead, for this question only ("buried" for no). */
+  words: z
+    .strictObject({
+      yes: z.array(z.string().min(1)).default([]),
+      no: z.array(z.string().min(1)).default([]),
+    })
+    .optional(),
   /** Lengths: the end of a range that is taken, since it is the unsafe one. */
   unsafeEnd: z.enum(['low', 'high']).optional(),
   /** Lengths: the units a bare number is in. */
