@@ -102,7 +102,7 @@ async function leave(io: CommandIo, address: Address, record: WalkRecord): Promi
   if (!left.success)
     return { kind: 'failed', why: 'The chat service answered with something else than a code.' };
   const { code, hours, reach } = left.data;
-  return { kind: 'left', code, hours, ...(reach === null ? {} : { reach }) };
+  return { kind: 'left', code, hours, address: address.origin, ...(reach === null ? {} : { reach }) };
 }
 
 async function take(io: CommandIo, address: Address, code: string): Promise<WalkRecord> {

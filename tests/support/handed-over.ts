@@ -73,7 +73,7 @@ async function call({ command, called }: HandedOver, port: number): Promise<stri
   const { out, err } = await runCommand(argv, called, undefined, () => walkId, {
     ROOFDOWN_SECRET: exampleSecret,
   });
-  return trimmed(`${out}${err}`);
+  return trimmed(`${out}${err}`.replaceAll(`127.0.0.1:${port}`, '127.0.0.1:8080'));
 }
 
 /** Runs it again: the whole file as the program says it today. */

@@ -74,6 +74,7 @@ export function buildSite(settings: ServeSettings, { programme, store, clock, lo
     hours: settings.ROOFDOWN_CODE_HOURS,
     reach: settings.ROOFDOWN_REACH,
     keptDays: settings.ROOFDOWN_KEEP_DAYS,
+    address: settings.ROOFDOWN_PUBLIC_URL,
     readWalk,
   });
   return {

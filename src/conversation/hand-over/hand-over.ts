@@ -11,7 +11,14 @@ export interface HandOverTerms {
 
 /** What became of leaving a walk for somebody else. */
 export type LeftWalk =
-  | { readonly kind: 'left'; readonly code: string; readonly hours: number; readonly reach?: string }
+  | {
+      readonly kind: 'left';
+      readonly code: string;
+      readonly hours: number;
+      readonly reach?: string;
+      /** Of the chat service, for the program of a second volunteer. */
+      readonly address?: string;
+    }
   /** `why` is a sentence for the volunteer. */
   | { readonly kind: 'failed'; readonly why: string };
 

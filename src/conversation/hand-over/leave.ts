@@ -33,8 +33,13 @@ export function agreeToHandOver(record: WalkRecord, state: CallState): Turned {
 /** The code and what to say with it; it is told last, so that it stands in sight. */
 function leftParts(left: LeftWalk): Part[] {
   if (left.kind === 'failed') return [say('hand-over.failed', { why: left.why }, 'warning')];
-  const { code, hours, reach } = left;
-  const values = { code, hours, reach: reach ?? { text: 'hand-over.reach' } };
+  const { code, hours, reach, address } = left;
+  const values = {
+    code,
+    hours,
+    reach: reach ?? { text: 'hand-over.reach' },
+    address: address ?? { text: 'hand-over.address' },
+  };
   return [
     say('hand-over.code', values, 'heading'),
     say('hand-over.read', values),

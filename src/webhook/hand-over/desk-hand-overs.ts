@@ -23,6 +23,7 @@ export interface HandOverParts {
   readonly hours: number;
   readonly reach: string | undefined;
   readonly keptDays: number;
+  readonly address: string | undefined;
   /** A walk from its JSON text; nothing when it is none. */
   readonly readWalk: (json: string) => WalkRecord | undefined;
 }
@@ -44,7 +45,7 @@ function toPassOn(record: WalkRecord): WalkRecord {
 
 /** Passes walks on over a store that never sees a code nor what waits under it. */
 export function createHandOvers(parts: HandOverParts): DeskHandOvers {
-  const { store, key, clock, hours, reach, keptDays, readWalk } = parts;
+  const { store, key, clock, hours, reach, keptDays, address, readWalk } = parts;
   const limit = createRateLimit(triesPerMinute, clock);
   const known = reach === undefined ? {} : { reach };
   const read = (code: string, sealed: string | undefined): WalkRecord | undefined => {
@@ -59,7 +60,8 @@ export function createHandOvers(parts: HandOverParts): DeskHandOvers {
       const what = JSON.stringify(['hand-over code', record.id, revision, attempt]);
       const code = codeFrom(createHmac('sha256', key).update(what).digest());
       const waiting = { code: codeKey(key, code), walk: record.id, until, sealed: seal(key, code, text) };
-      if (await store.leave(waiting)) return { kind: 'left', code: sayCode(code), hours, ...known };
+      const told = { ...known, ...(address === undefined ? {} : { address }) };
+      if (await store.leave(waiting)) return { kind: 'left', code: sayCode(code), hours, ...told };
     }
     return { kind: 'failed', why: 'No code is free. Try again in a minute.' };
   };
