@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import * as z from 'zod';
-import type { HandOvers, HandOverTerms, LeftWalk } from '../conversation/hand-over/hand-over.ts';
+import type { HandOvers, LeftWalk } from '../conversation/hand-over/hand-over.ts';
+import type { HandOverTerms } from '../conversation/hand-over/terms.ts';
 import type { WalkId, WalkRecord } from '../conversation/record.ts';
 import { readStoredRecord } from '../storage/stored-record.ts';
 import { isLoopback } from '../webhook/loopback.ts';

@@ -1,4 +1,4 @@
-import type { HandOverTerms } from '../hand-over/hand-over.ts';
+import type { HandOverTerms } from '../hand-over/terms.ts';
 
 /** What is asked at the start of a call, besides the questions about the house. */
 export const openingAsks = ['where', 'ground', 'consent', 'number'] as const;

@@ -1,7 +1,7 @@
 import { pathOf } from '../../answers/path.ts';
 import { firstOpen } from '../../machine/place.ts';
 import { advance, withPending } from '../advance.ts';
-import type { HandOverTerms } from '../hand-over/hand-over.ts';
+import type { HandOverTerms } from '../hand-over/terms.ts';
 import type { Message } from '../message.ts';
 import type { Programme } from '../programme.ts';
 import { readBackParts } from '../read-back.ts';
