@@ -17,6 +17,7 @@ export function openingParts(state: CallState): Part[] {
     say('call.opening.title', undefined, 'heading'),
     say('call.opening.danger', undefined, 'warning'),
     say('call.opening.keys', undefined, 'quiet'),
+    ...(state.handsOver ? [say('hand-over.keys', undefined, 'quiet')] : []),
     say('call.opening.promise', undefined, 'quiet'),
     ...(state.minutes === undefined ? [] : [say('call.opening.short', { minutes: state.minutes }, 'quiet')]),
     say('call.opening.who', { behalf }),
