@@ -2,6 +2,7 @@ import { drawMachine } from '../machine/picture.ts';
 import { write } from './io.ts';
 import { loadProgramme } from './load-programme.ts';
 import type { Register } from './register.ts';
+import { wordingFor } from './wording-for.ts';
 
 /** `picture`: the machine of the walk as a Mermaid state diagram. */
 export const registerPicture: Register = (program, io) => {
@@ -11,9 +12,9 @@ export const registerPicture: Register = (program, io) => {
     .addHelpText('after', '\nExample:\n  roofdown picture > walk.mmd\n')
     .action(async () => {
       const { machine, checklist } = await loadProgramme();
-      const titles = checklist.flow.stops.map(
-        (stop) => [stop.id, typeof stop.title === 'string' ? stop.title : stop.title.resident] as const,
-      );
+      const reader = { sheet: {}, language: 'en', audience: 'resident' } as const;
+      const wording = wordingFor(checklist, reader);
+      const titles = checklist.flow.stops.map(({ id }) => [id, wording.text(`stop/${id}/title`)] as const);
       await write(io.stdout, drawMachine(machine, new Map(titles)));
     });
 };

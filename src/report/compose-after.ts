@@ -21,7 +21,18 @@ function seasonsFrom(date: string, hemisphere: Report['rulebook']['hemisphere'])
   return [...seasons.slice(now), ...seasons.slice(0, now)];
 }
 
-function upkeep({ report, say }: Page): Block[] {
+/** Work of the year with its cautions in a few words; leaving stands above all of it. */
+function upkeepItem({ report, words }: Page, one: Report['upkeep'][number]): Spans {
+  const shorts = report.cautions.flatMap(({ id, short }) =>
+    one.cautions.includes(id) && id !== 'leave-first' ? [short] : [],
+  );
+  return inline(
+    shorts.length > 0 ? words('upkeep.item', { do: one.do, cautions: shorts.join('; ') }) : one.do,
+  );
+}
+
+function upkeep(page: Page): Block[] {
+  const { report, say } = page;
   if (report.upkeep.length === 0) return [];
   const { hemisphere } = report.rulebook;
   return [
@@ -30,7 +41,10 @@ function upkeep({ report, say }: Page): Block[] {
     ...seasonsFrom(report.walk.date, hemisphere).flatMap((season) => {
       const jobs = report.upkeep.filter((one) => one.seasons.includes(season));
       if (jobs.length === 0) return [];
-      return [heading(3, say(`season.${season}.${hemisphere}`)), ...list(jobs.map((one) => inline(one.do)))];
+      return [
+        heading(3, say(`season.${season}.${hemisphere}`)),
+        ...list(jobs.map((one) => upkeepItem(page, one))),
+      ];
     }),
   ];
 }

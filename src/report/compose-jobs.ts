@@ -4,18 +4,21 @@ import { inline } from './inline.ts';
 import { capital, type Extent, fields, heading, list, numbers, type Page, paragraph } from './page.ts';
 import type { ReportJob } from './report.ts';
 
+/** Minutes by fives, as people say them. */
+const minutesOf = (hours: number): number => Math.max(5, Math.round(hours * 12) * 5);
+
 /** Hours as people say them: "15 minutes to 1 hour", "2 to 6 hours". */
 function hoursText(page: Page, { low, high }: ReportJob['hours']): Spans {
   const one = (hours: number) =>
     hours < 1
-      ? page.words('minutes', { count: Math.round(hours * 60) })
+      ? page.words('minutes', { count: minutesOf(hours) })
       : page.words('hours', { count: Math.round(hours * 2) / 2 });
   if (low === high || one(low) === one(high)) return inline(one(high));
   if (low >= 1)
     return page.say('hours.range', { low: Math.round(low * 2) / 2, high: Math.round(high * 2) / 2 });
   return page.say(high < 1 ? 'minutes.range' : 'range', {
-    low: low === 0 ? '0' : high < 1 ? String(Math.round(low * 60)) : one(low),
-    high: high < 1 ? String(Math.round(high * 60)) : one(high),
+    low: low === 0 ? '0' : high < 1 ? String(minutesOf(low)) : one(low),
+    high: high < 1 ? String(minutesOf(high)) : one(high),
   });
 }
 

@@ -44,7 +44,7 @@ export function costText(page: Page, job: ReportJob): string {
   const known = {
     hired: onTop.hired ? 'yes' : 'no',
     year: cost ? String(cost.year) : 'none',
-    status: words(`status.${cost?.status ?? 'memory'}`),
+    status: words(`cost.known.${cost?.status ?? 'memory'}`),
   };
   return [
     rangeText(page, 'cost', price, onTop.currency, known),

@@ -4,6 +4,7 @@ import type { LimitInForce, Limits } from '../answers/limits.ts';
 import type { Question } from '../flow/flow.ts';
 import { sideNames, type Text } from '../flow/schema/base.ts';
 import { metres, sayLength } from '../quantities/index.ts';
+import { asOneList } from './as-one-list.ts';
 import { onAllSides } from './on-all-sides.ts';
 import type { Audience, TextId, UnitSystem, Value, Values } from './say.ts';
 
@@ -78,7 +79,7 @@ function plainAnswerText(wording: Wording, answer: PlainAnswer, question: Questi
   const { value } = answer;
   if (question.kind === 'count') return String(Array.isArray(value) ? value.length : value);
   if (Array.isArray(value))
-    return wording.value({ list: value.map((id) => optionText(wording, question, id)) });
+    return wording.value({ list: asOneList(value.map((id) => optionText(wording, question, id))) });
   if (typeof value === 'number') {
     if (question.kind === 'length') return wording.length(value);
     return question.kind === 'slope' ? percentText(value) : String(value);

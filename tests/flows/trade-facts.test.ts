@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess/assess.ts';
+import { wordingFor } from '../../src/commands/wording-for.ts';
 import { readAnswers } from '../../src/files/read-answers.ts';
 import { readBound } from '../../src/flow/bound.ts';
 import { realProgramme } from '../support/programme.ts';
@@ -145,10 +146,16 @@ describe('the facts of the trade', () => {
   it('name the zones with their distances: 0-5, 5-30, 30-100 ft', () => {
     // Common practice, no source for the first two; the third as reported of the NFPA zones.
     expect(['zone0', 'zone1', 'zone2'].map((id) => general.get(id)?.value)).toEqual([1.524, 9.144, 30.48]);
-    const titles = flow.stops.map((stop) => JSON.stringify(stop.title));
-    expect(
-      titles.some((title) => title.includes('0-5 ft')) && titles.some((title) => title.includes('5-30 ft')),
-    ).toBe(true);
+    const wording = wordingFor(realProgramme().checklist, {
+      sheet: {},
+      language: 'en',
+      audience: 'resident',
+    });
+    const titles = flow.stops.map((stop) => wording.text(`stop/${stop.id}/title`));
+    expect(titles.filter((title) => /\bft\b/.test(title))).toEqual([
+      expect.stringContaining('0 to 5 ft'),
+      expect.stringContaining('5 ft to 30 ft'),
+    ]);
   });
 
   it('bring the strip for the garage door, and the fence job, where they are found', () => {

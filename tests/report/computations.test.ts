@@ -116,7 +116,7 @@ describe('the numbers of the demo houses', () => {
   it('are told to the job that they bear on', () => {
     const { report } = reportOf('fernhollow-lane-12');
     const mesh = report.jobs.find((job) => job.actions.some((id) => id.startsWith('mesh-vents')));
-    expect(mesh?.workedOut.join(' ')).toContain('1.25 times the gross opening');
+    expect(mesh?.workedOut.join(' ')).toContain('openings 1.25 times as large');
     expect(mesh?.workedOut.join(' ')).toContain('12.5 sq ft in all');
     const gravel = reportOf('kiln-road-3').report.jobs.find((job) =>
       job.actions.some((id) => id.startsWith('lay-gravel')),
