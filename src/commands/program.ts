@@ -7,7 +7,7 @@ import type { Outcome, Register } from './register.ts';
 /** Every command, in the order of the help; each is loaded when it is wanted, so that a walk starts fast. */
 const commands: Readonly<Record<string, () => Promise<Register>>> = {
   walk: async () => (await import('./walk.ts')).registerWalk,
-  call: async () => (await import('./call.ts')).registerCall,
+  call: async () => (await import('./call/call.ts')).registerCall,
   walks: async () => (await import('./walks.ts')).registerWalks,
   'what-if': async () => (await import('./what-if.ts')).registerWhatIf,
   done: async () => (await import('./done.ts')).registerDone,

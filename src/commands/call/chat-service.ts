@@ -1,13 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import * as z from 'zod';
-import type { HandOvers, LeftWalk } from '../conversation/hand-over/hand-over.ts';
-import type { HandOverTerms } from '../conversation/hand-over/terms.ts';
-import type { WalkId, WalkRecord } from '../conversation/record.ts';
-import { readStoredRecord } from '../storage/stored-record.ts';
-import { isLoopback } from '../webhook/loopback.ts';
-import { readSecret, sign } from '../webhook/standard-webhooks.ts';
-import type { CommandIo } from './io.ts';
-import { ProgramError } from './program-error.ts';
+import type { HandOvers, LeftWalk } from '../../conversation/hand-over/hand-over.ts';
+import type { HandOverTerms } from '../../conversation/hand-over/terms.ts';
+import type { WalkId, WalkRecord } from '../../conversation/record.ts';
+import { readStoredRecord } from '../../storage/stored-record.ts';
+import { isLoopback } from '../../webhook/loopback.ts';
+import { readSecret, sign } from '../../webhook/standard-webhooks.ts';
+import type { CommandIo } from '../io.ts';
+import { ProgramError } from '../program-error.ts';
 
 /** How long the chat service may take: a caller waits. */
 const patienceMilliseconds = 8_000;

@@ -1,33 +1,22 @@
-import { carriedOver } from '../conversation/hand-over/take-over.ts';
-import { newWalk } from '../conversation/new-walk.ts';
-import type { WalkSummary } from '../conversation/ports.ts';
-import type { WalkId, WalkRecord } from '../conversation/record.ts';
-import type { Shell } from '../conversation/shell.ts';
-import type { Phrase, TerminalConversation, TerminalEnd } from '../terminal/ports.ts';
+import type { WalkId } from '../../conversation/record.ts';
+import type { Shell } from '../../conversation/shell.ts';
+import type { Phrase, TerminalEnd } from '../../terminal/ports.ts';
+import { converse } from '../converse.ts';
+import { type CommandIo, write } from '../io.ts';
+import { loadProgramme } from '../load-programme.ts';
+import { openStore } from '../open-store.ts';
+import { ProgramError } from '../program-error.ts';
+import type { Register } from '../register.ts';
+import { wordingFor } from '../wording-for.ts';
 import { type ChatService, openChatService } from './chat-service.ts';
-import { converse } from './converse.ts';
-import { findWalk } from './find-walk.ts';
-import { type CommandIo, write } from './io.ts';
-import { loadProgramme } from './load-programme.ts';
-import { newWalkId, offerToGoOn } from './offer-to-go-on.ts';
-import { openStore } from './open-store.ts';
-import { ProgramError } from './program-error.ts';
-import { type ReaderOptions, readerOf } from './reader-options.ts';
-import type { Register } from './register.ts';
-import { terminalConversation } from './terminal-conversation.ts';
-import { wordingFor } from './wording-for.ts';
+import { type CallChoice, chooseCall } from './choose-call.ts';
 
-interface CallOptions extends Pick<ReaderOptions, 'units'> {
+interface CallOptions extends CallChoice {
   readonly minutes?: string;
-  readonly for?: string;
   readonly plain?: boolean;
-  readonly new?: boolean;
-  readonly walk?: string;
   readonly server?: string;
   readonly takeOver?: string;
 }
-
-type Reader = NonNullable<Parameters<typeof newWalk>[3]>;
 
 /** The exit code of a call that ended with the order to leave. */
 const toldToLeave = 3;
@@ -113,13 +102,6 @@ async function serviceOf(io: CommandIo, { server, takeOver }: CallOptions): Prom
   return undefined;
 }
 
-/** A call that somebody else handed over, kept here before anything is said. */
-async function keepTaken({ programme, store, clock }: Shell, id: WalkId, given: WalkRecord, reader: Reader) {
-  const own = newWalk(programme, id, clock(), reader);
-  const record = { ...carriedOver(programme, own, given), revision: 1 };
-  await store.commit({ record, expected: 'new' });
-}
-
 /** Where the whole list is, and how it goes away. */
 function sayWhere(io: CommandIo, id: WalkId): Promise<void> {
   const short = id.slice(0, 8);
@@ -127,71 +109,4 @@ function sayWhere(io: CommandIo, id: WalkId): Promise<void> {
     io.stderr,
     `Kept on this computer. The whole list: roofdown walks show ${short}. To erase it: roofdown walks delete ${short}.\n`,
   );
-}
-
-/** The newest call that was not closed; walks that nobody guided are no calls. */
-async function droppedCall({ store }: Shell): Promise<WalkSummary | undefined> {
-  for (const one of await store.list()) {
-    if (one.phase === 'finished' || one.answered === 0) continue;
-    if ((await store.load(one.id))?.call) return one;
-  }
-  return undefined;
-}
-
-/** What decides which call is held. */
-interface CallStart {
-  readonly options: CallOptions;
-  readonly minutes: number | undefined;
-  /** Told the id of the call that was chosen. */
-  readonly opened: { id?: WalkId };
-  /** A call that somebody else handed over. */
-  readonly taken: WalkRecord | undefined;
-}
-
-async function chooseCall(
-  shell: Shell,
-  io: CommandIo,
-  { options, minutes, opened, taken }: CallStart,
-): Promise<TerminalConversation> {
-  const width = () => Math.min(io.stdout.columns ?? 80, 80);
-  const behalf = options.for?.trim();
-  const reader = {
-    ...readerOf(options.units === undefined ? {} : { units: options.units }),
-    audience: 'volunteer' as const,
-    call: { ...(behalf ? { behalf } : {}), ...(minutes === undefined ? {} : { minutes }) },
-  };
-  const open = (id: WalkId) => {
-    opened.id = id;
-    return withMinutes(terminalConversation(shell, id, width, reader), minutes, async () => {
-      const before = await shell.store.load(id);
-      return before === undefined ? minutes : before.call?.minutes;
-    });
-  };
-  if (taken) {
-    const id = newWalkId(io);
-    await keepTaken(shell, id, taken, reader);
-    return open(id);
-  }
-  if (options.walk !== undefined) return open((await findWalk(shell.store, options.walk)).id);
-  const kept = options.new ? undefined : await droppedCall(shell);
-  return kept ? offerToGoOn(shell, io, kept, open) : open(newWalkId(io));
-}
-
-/** A call that goes on takes the minutes of today, as if the volunteer had typed them. */
-function withMinutes(
-  conversation: TerminalConversation,
-  minutes: number | undefined,
-  known: () => Promise<number | undefined>,
-): TerminalConversation {
-  return {
-    send: conversation.send,
-    hello: async () => {
-      const before = await known();
-      const first = await conversation.hello();
-      if (minutes === undefined || before === minutes) return first;
-      const then = await conversation.send({ kind: 'text', text: `minutes ${minutes}` });
-      const blocks = [...first.worded.blocks, ...then.worded.blocks];
-      return { ...then, worded: { ...then.worded, blocks } };
-    },
-  };
 }
