@@ -1,3 +1,4 @@
+import { sideNames } from '../flow/schema/base.ts';
 import type { Block, Field } from './document.ts';
 import { inline } from './inline.ts';
 import { fields, heading, list, type Page, paragraph } from './page.ts';
@@ -42,7 +43,8 @@ function fieldsOf(page: Page, here: readonly Computation[]): (Field | undefined)
   return [...told].map(([key, list]): Field => {
     const [title = '', shown = ''] = key.split('\n');
     const places = list.flatMap(({ where }) => where ?? []);
-    const where = page.wording.value({ list: places });
+    const round = sideNames.every((side) => list.some(({ id }) => id.endsWith(`@${side}`)));
+    const where = round ? page.words('place.all-sides') : page.wording.value({ list: places });
     const name = places.length > 0 ? page.words('computed.name', { title, where }) : title;
     return { name: inline(name), value: inline(shown) };
   });

@@ -1,12 +1,17 @@
 import { type RankedGroup, takenOffBy } from '../ranking/rank.ts';
 import type { Material } from './material.ts';
 
-/** A share in the plain words of the flow, as a part of all that the jobs can take off. */
-export function shareText({ assessment, checklist }: Material, taken: number): string {
+/** A share in the plain words of the flow: "about a third". */
+function shareWord({ assessment, checklist }: Material, taken: number): string {
   const all = assessment.exposure - assessment.left;
   const part = all > 0 ? taken / all : 0;
   const words = [...checklist.flow.walk.shareWords].sort((a, b) => b.atLeast - a.atLeast);
   return words.find((one) => part >= one.atLeast)?.say ?? words.at(-1)?.say ?? '';
+}
+
+/** A share as a part of all that the jobs can take off. */
+export function shareText(material: Material, taken: number): string {
+  return material.wording.text('report.share', { share: shareWord(material, taken) });
 }
 
 /** Told where a job does this many times more by itself than at its turn, ... */
@@ -43,7 +48,7 @@ export function aloneText(
     .map(({ number }) => number)
     .sort((a, b) => a - b);
   return wording.text('report.alone', {
-    share: shareText(material, group.alone),
+    share: shareWord(material, group.alone),
     count: earlier.length,
     earlier: { list: earlier },
   });

@@ -57,9 +57,10 @@ function bySideText(wording: Wording, answer: Answer & { status: 'bySide' }, que
     groups.set(text, [...(groups.get(text) ?? []), wording.text(`words/side/${side}`)]);
   }
   const [only] = groups.keys();
+  const labelled = question.kind === 'choice' || question.kind === 'several';
   const everywhere = sideNames.every((side) => answer.sides[side]);
   if (groups.size === 1 && only !== undefined && everywhere)
-    return wording.text('words/every-side', { answer: only });
+    return wording.text(labelled ? 'words/all-sides-are' : 'words/every-side', { answer: only });
   const list = (sides: string[]) => wording.value({ list: sides, join: 'and' });
   if (question.kind === 'yesNo' && Object.values(answer.sides).every((one) => one.status === 'given')) {
     const yes = groups.get(wording.text('words/yesNo/yes'));
