@@ -1,5 +1,6 @@
 import { editDistance } from '../../flow/did-you-mean.ts';
-import { type Corrections, numberWords } from './mark-tokens.ts';
+import type { Corrections } from './mark-tokens.ts';
+import { numberWords } from './number-words-of.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
 import { stemOf, type Token } from './tokens.ts';
 
@@ -60,13 +61,14 @@ export function correctSpelling(
   const corrected = tokens.map((token) => {
     if (token.kind !== 'word' || token.text.length < 3) return token;
     if (prepared.known.has(token.stem) || numberWords.has(token.text)) return token;
+    // A word that is right as it stands is neither cut short nor a slip for another: "done" is not "none".
+    if (isWord(token.text)) return token;
     const cut = optionsOf(startedBy(token.stem, prepared.hints.keys()), prepared);
     if (cut.length > 0) {
       loose.set(token, cut);
       return token;
     }
-    // A word that is right as it stands is no slip for another: "done" is not "none".
-    const near = isWord(token.text) ? [] : nearestWords(token.stem, prepared.spelling);
+    const near = nearestWords(token.stem, prepared.spelling);
     const [word] = near;
     if (word === undefined) return token;
     const ids = optionsOf(near, prepared);

@@ -1,4 +1,5 @@
 import type { Mark, Meaning, Role } from './mark.ts';
+import { numberWords } from './number-words-of.ts';
 import { phraseAt } from './phrase-book.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
 import { settleMarks } from './settle-marks.ts';
@@ -19,9 +20,6 @@ const MARK_ROLES: Readonly<Record<string, Role>> = {
   '&': 'and',
   '+': 'and',
 };
-const NUMBERS = 'zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve'.split('|');
-/** Small numbers in words, with which options are picked. */
-export const numberWords: ReadonlyMap<string, number> = new Map(NUMBERS.map((word, value) => [word, value]));
 const ordinals = new Map(ENGLISH_TALK_WORDS.ordinals.map((word, index) => [word, index + 1]));
 const lastWords = new Set(ENGLISH_TALK_WORDS.last);
 
@@ -70,9 +68,12 @@ function plainMeaning(token: Token, prepared: PreparedQuestion): Meaning {
 }
 
 /** What a sign or letter is beside other words: "wood?" is a guess, "bark n grass" two things. */
-function besideWords(token: Token, at: number, count: number): Meaning | undefined {
-  if (token.text === '?' && count > 1) return { role: 'guess' };
-  return token.text === 'n' && at > 0 && at < count - 1 ? { role: 'and' } : undefined;
+function besideWords(tokens: readonly Token[], at: number): Meaning | undefined {
+  const text = tokens[at]?.text;
+  // "20, ?, 30": where a value is due it means that none is known.
+  const due = at > 0 && tokens[at - 1]?.text === ',';
+  if (text === '?' && tokens.length > 1 && !due) return { role: 'guess' };
+  return text === 'n' && at > 0 && at < tokens.length - 1 ? { role: 'and' } : undefined;
 }
 
 /** "All but not sure about the back": the "not" of "but not" may begin "not sure". */
@@ -103,7 +104,7 @@ export function markTokens(
     const next = letter === undefined ? endOfPhrase(phrase, read, prepared, at) : at + 1;
     const loose = corrections?.loose.get(token);
     const meaning: Meaning =
-      besideWords(token, at, read.length) ??
+      besideWords(read, at) ??
       (loose !== undefined
         ? { role: 'hint', ids: loose }
         : (letter ?? phrase?.item ?? plainMeaning(token, prepared)));

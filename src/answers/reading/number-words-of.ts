@@ -36,3 +36,7 @@ export function numberWordsOf(words: Words): NumberWords {
   cache.set(words, found);
   return found;
 }
+
+const SMALL = 'zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve'.split('|');
+/** Small numbers in words, with which options are picked. */
+export const numberWords: ReadonlyMap<string, number> = new Map(SMALL.map((word, value) => [word, value]));

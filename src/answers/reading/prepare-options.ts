@@ -12,7 +12,8 @@ export interface PreparedOption {
   readonly phrases: readonly string[];
 }
 
-const measured = new Set(['length', 'number', 'slope']);
+/** The kinds of question that a measure answers. */
+export const measuredKinds: ReadonlySet<string> = new Set(['length', 'number', 'slope']);
 
 /** A label up to its first colon, comma or bracket: "Closed in" of "Closed in: a flat board". */
 function headOf(label: string): string | undefined {
@@ -42,7 +43,7 @@ function withHeads(
 export function prepareOptions(question: Question): PreparedOption[] {
   if (question.kind === 'yesNo')
     return (['yes', 'no'] as const).map((id) => ({ id, alone: false, phrases: question.words?.[id] ?? [] }));
-  if (measured.has(question.kind)) {
+  if (measuredKinds.has(question.kind)) {
     const picks = (question.picks ?? []).map((pick) => {
       const bound = readBound(pick.value, question.kind);
       const value = typeof bound === 'number' ? { value: bound } : {};

@@ -3,8 +3,9 @@ import { type Side, sideNames } from '../../flow/schema/base.ts';
 import type { Words } from '../../flow/schema/words.ts';
 import { gatherHints } from './gather-hints.ts';
 import type { Meaning } from './mark.ts';
+import { numberWords } from './number-words-of.ts';
 import { buildPhraseBook, type PhraseBook } from './phrase-book.ts';
-import { type PreparedOption, prepareOptions } from './prepare-options.ts';
+import { measuredKinds, type PreparedOption, prepareOptions } from './prepare-options.ts';
 import { ENGLISH_TALK_WORDS, type TalkWords } from './talk-words.ts';
 import { stemsOf } from './tokens.ts';
 
@@ -33,7 +34,7 @@ type Phrase = readonly [string, Meaning];
 const all = (phrases: readonly string[], role: Meaning['role']): Phrase[] =>
   phrases.map((phrase) => [phrase, { role }]);
 
-function sidePhrases(words: Words, talk: TalkWords, letters: boolean): Phrase[] {
+function sidePhrases(words: Words, talk: TalkWords, letters: boolean, measures: boolean): Phrase[] {
   const named = sideNames.flatMap((side: Side) =>
     [...words.sides[side], ...(letters ? [talk.sideLetters[side]] : [])]
       .filter((phrase) => phrase.length > 1 || letters)
@@ -41,7 +42,8 @@ function sidePhrases(words: Words, talk: TalkWords, letters: boolean): Phrase[] 
   );
   const both = talk.bothSides.map((phrase): Phrase => [phrase, { role: 'sides', sides: ['left', 'right'] }]);
   return [
-    ...all(talk.notSides, 'filler'),
+    // "Left over 50" is more than 50 on the left.
+    ...all(measures ? talk.notSides.filter((phrase) => phrase !== 'left over') : talk.notSides, 'filler'),
     ...all(talk.rest, 'rest'),
     ...both,
     ...named,
@@ -87,6 +89,13 @@ function joiningPhrases(words: Words, talk: TalkWords): Phrase[] {
 const sideWords = (words: Words): string[] =>
   [...new Set(Object.values(words.sides).flat().flatMap(stemsOf))].filter((word) => word.length > 3);
 
+/** "Two car lengths" is said in figures too. */
+function withFigure(phrase: string): string[] {
+  const [first = '', ...others] = phrase.split(' ');
+  const value = numberWords.get(first);
+  return value === undefined || others.length === 0 ? [phrase] : [phrase, [value, ...others].join(' ')];
+}
+
 /** Where two options share a phrase, it names both. */
 function joinMeanings(first: Meaning, second: Meaning): Meaning {
   if (first.role !== 'option' || second.role !== 'option') return first;
@@ -98,11 +107,15 @@ function prepare(question: Question, words: Words): PreparedQuestion {
   const options = prepareOptions(question);
   const sideful = question.by === 'side' || question.kind === 'sides';
   const named = options.flatMap((option) =>
-    option.phrases.map((phrase): Phrase => [phrase, { role: 'option', ids: [option.id] }]),
+    option.phrases
+      .flatMap(withFigure)
+      .map((phrase): Phrase => [phrase, { role: 'option', ids: [option.id] }]),
   );
   const letters = question.kind !== 'choice' && question.kind !== 'several';
   const answers = [
-    ...(sideful ? [...sidePhrases(words, talk, letters), ...countedSides(question)] : []),
+    ...(sideful
+      ? [...sidePhrases(words, talk, letters, measuredKinds.has(question.kind)), ...countedSides(question)]
+      : []),
     ...answerPhrases(words, talk),
     ...(question.kind === 'yesNo' ? all(talk.terms, 'terms') : []),
   ];

@@ -3,6 +3,7 @@ import type { BySideAnswer } from '../answer.ts';
 import { type Assigned, type Assignment, assignSides } from './assign-sides.ts';
 import { type Mark, meaningOf } from './mark.ts';
 import { namesPlaces, readPlaces } from './pick-by-place.ts';
+import { measuredKinds } from './prepare-options.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
 import {
   everySide,
@@ -13,7 +14,7 @@ import {
   readSpread,
   type SideReader,
 } from './read-side-values.ts';
-import { readValue } from './read-value.ts';
+import { type Part, readValue } from './read-value.ts';
 import { foreignWords } from './read-yes-no.ts';
 import type { ReadingContext } from './reading.ts';
 import { type ClauseRules, readClauses, type SideClauses } from './side-clauses.ts';
@@ -138,14 +139,20 @@ function readNumbered({ marks, asked }: SideReader): Assignment[] | NoValue {
   ];
 }
 
+/** "None", "a pencil" and "not sure" are whole values: nothing is added to them. */
+const standsAlone = ({ marks }: Part): boolean => {
+  const [only, ...more] = meaningOf(marks);
+  return more.length === 0 && only !== undefined && ['none', 'option', 'notSure'].includes(only.role);
+};
+
 function rulesFor(prepared: PreparedQuestion, context: ReadingContext): ClauseRules {
   const { kind } = prepared.question;
-  const measures = kind === 'length' || kind === 'number' || kind === 'slope';
   return {
     namingIsYes: kind === 'yesNo' || kind === 'sides',
     valuesAddUp: kind === 'several',
     joins: (first, second) =>
-      measures &&
+      measuredKinds.has(kind) &&
+      ![first, second].some(standsAlone) &&
       readValue({ marks: [], text: `${first.text}, ${second.text}` }, prepared, context).kind === 'value',
   };
 }

@@ -1,9 +1,19 @@
-import { readNumber } from '../../quantities/index.ts';
-import { type Mark, meaningOf } from './mark.ts';
+import { type ReadNumber, readNumber } from '../../quantities/index.ts';
+import { countThings } from './count-things.ts';
+import { type Mark, meaningOf, type Role } from './mark.ts';
 import { numberWordsOf } from './number-words-of.ts';
 import type { ReadingContext } from './reading.ts';
-import { stemsOf } from './tokens.ts';
+import { stemsOf, tokenise } from './tokens.ts';
 import { howKnown, noValue, type ValueReading } from './value-reading.ts';
+
+/** Numbers as they are heard. */
+const HEARD: ReadonlyMap<string, number> = new Map([
+  ['to', 2],
+  ['too', 2],
+  ['for', 4],
+  ['won', 1],
+  ['ate', 8],
+]);
 
 type Group = ReadingContext['groups'][number];
 
@@ -32,6 +42,15 @@ function withoutGroupWords(text: string, group: Group): string {
     .join(' ');
 }
 
+const NONE: ReadonlySet<Role> = new Set(['none', 'no', 'echoNo', 'guessNo', 'negator']);
+
+/** A whole number for an open range: "at least 3" is three, "more than 3" four, "fewer than 3" two. */
+function wholeOf(read: Exclude<ReadNumber, { kind: 'notANumber' }>, text: string): number {
+  if (read.kind !== 'range') return read.value;
+  if (read.high === undefined) return Math.floor(read.low) + (/\bmore than\b|\bover\b/.test(text) ? 1 : 0);
+  return read.low === 0 && /\b(?:less|fewer) than\b|\bunder\b/.test(text) ? read.high - 1 : read.value;
+}
+
 function countIn(
   marks: readonly Mark[],
   text: string,
@@ -40,12 +59,14 @@ function countIn(
 ): number | undefined {
   const meaning = meaningOf(marks).filter((mark) => mark.role !== 'letter');
   const numbers = meaning.filter((mark) => mark.role === 'number');
-  const none = meaning.some((mark) => ['none', 'no', 'echoNo', 'negator'].includes(mark.role));
-  if (none && numbers.length === 0) return 0;
   const plain = withoutGroupWords(text, group);
   const read = readNumber(plain, { unsafeEnd: 'high', words: numberWordsOf(context.words) });
-  if (read.kind !== 'notANumber') return read.value;
-  return numbers.length === 1 && !none ? numbers[0]?.value : undefined;
+  if (read.kind !== 'notANumber') return wholeOf(read, plain);
+  const things = countThings(tokenise(text), group, context);
+  if (things !== undefined) return things === 'unclear' ? undefined : things;
+  const none = meaning.some((mark) => NONE.has(mark.role));
+  if (none) return numbers.length === 0 ? 0 : undefined;
+  return numbers.length === 1 ? numbers[0]?.value : HEARD.get(plain.trim());
 }
 
 /** Reads how many there are into the list of their keys. */
@@ -60,5 +81,6 @@ export function readCount(marks: readonly Mark[], text: string, context: Reading
   const strict = marks.every(
     (mark) => mark.role !== 'word' || stemsOf(mark.text).every((stem) => names.has(stem)),
   );
-  return { kind: 'value', answer: { status: 'given', value, ...howKnown(marks) }, strict };
+  const guessed = HEARD.has(text.trim()) ? { note: { guessed: 'from misspelling' as const } } : {};
+  return { kind: 'value', answer: { status: 'given', value, ...howKnown(marks) }, strict, ...guessed };
 }

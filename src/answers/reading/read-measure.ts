@@ -9,8 +9,9 @@ import {
   type UnitId,
 } from '../../quantities/index.ts';
 import { type Mark, meaningOf } from './mark.ts';
+import { heardWrong, measureText, notOneLength } from './measure-text.ts';
 import { numberWordsOf } from './number-words-of.ts';
-import { pickPart, splitParts } from './pick-options.ts';
+import { isMultiplied, type Look, pickByLook } from './pick-by-look.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
 import type { ReadingContext, ReadingNote } from './reading.ts';
 import { ENGLISH_TALK_WORDS } from './talk-words.ts';
@@ -36,6 +37,8 @@ const rangeOf = (low: number, high: number | undefined) => ({
 
 function measureLength(text: string, context: ReadingContext, words: NumberWords): Measured | Unread {
   const { question, units } = context;
+  const reason = notOneLength(text);
+  if (reason !== undefined) return { reason };
   const unit = question?.bare?.[units] ?? (units === 'metric' ? 'm' : 'ft');
   const read = readLength(text, {
     unit,
@@ -104,6 +107,7 @@ function measure(text: string, context: ReadingContext): Measured | Unread {
 function measureWithin(text: string, marks: readonly Mark[], context: ReadingContext): Measured | Unread {
   const read = measure(text, context);
   const named = marks.filter((mark) => mark.role === 'option');
+  if (named.length > 0 && isMultiplied(marks)) return { reason: 'notUnderstood' };
   if ('value' in read || named.length === 0 || !marks.some((mark) => mark.role === 'number')) return read;
   const rest = named
     .reduce((left, mark) => left.replace(mark.text, ' '), text)
@@ -133,7 +137,8 @@ function unread({ reason, detail }: Unread): NoValue {
 
 /** A pick by its letter or by "option 2"; a bare number is a measure. */
 function pickByPlace(marks: readonly Mark[], text: string, prepared: PreparedQuestion): number | undefined {
-  const meaning = meaningOf(marks);
+  // "No. 3" is a number, not a no.
+  const meaning = meaningOf(marks).filter((mark) => mark.role !== 'no' || !/^no\./i.test(text));
   const ordinal = meaning.find((mark) => mark.role === 'ordinal');
   const [only, ...more] = ordinal ? meaning.filter((mark) => mark.text !== 'one') : meaning;
   if (only === undefined || more.length > 0) return undefined;
@@ -145,19 +150,19 @@ function pickByPlace(marks: readonly Mark[], text: string, prepared: PreparedQue
   return prepared.options[place - 1]?.value;
 }
 
-function pickByLook(marks: readonly Mark[], prepared: PreparedQuestion): number | NoValue | undefined {
-  const parts = splitParts(marks).map((part) => pickPart(part, prepared, false));
-  const ids = [...new Set(parts.flatMap((part) => part.ids))];
-  const [only] = ids;
-  if (only === undefined || parts.some((part) => part.denied.length > 0)) return undefined;
-  if (ids.length > 1) return noValue({ code: 'ambiguous' }, ids);
-  return prepared.options.find((option) => option.id === only)?.value;
-}
-
 function wholePick(marks: readonly Mark[]): boolean {
   const meaning = meaningOf(marks);
   return meaning.length === 1 && meaning[0]?.role === 'option' && meaning[0].ids?.length === 1;
 }
+
+const noteOf = (read: Measured, text: string): ReadingNote => ({
+  ...(read.assumedUnit === undefined ? {} : { assumedUnit: read.assumedUnit }),
+  ...(read.range === undefined ? {} : { range: read.range }),
+  ...(read.approximate ? { approximate: true } : {}),
+  ...(heardWrong(text) ? { guessed: 'from misspelling' as const } : {}),
+});
+
+const rangeNote = ({ range }: Look): ReadingNote => (range === undefined ? {} : { range });
 
 /** Reads a length, slope, number or year from the words of a message, or a pick by its look. */
 export function readMeasureValue(
@@ -176,21 +181,14 @@ export function readMeasureValue(
     }) as const;
   const placed = pickByPlace(marks, said, prepared);
   if (placed !== undefined) return given(placed, {}, {});
-  if (wholePick(marks)) {
-    const look = pickByLook(marks, prepared);
-    if (typeof look === 'number') return given(look, {}, howKnown(marks));
-  }
-  const read = measureWithin(said, marks, context);
-  if ('value' in read) {
-    const note = {
-      ...(read.assumedUnit === undefined ? {} : { assumedUnit: read.assumedUnit }),
-      ...(read.range === undefined ? {} : { range: read.range }),
-      ...(read.approximate ? { approximate: true } : {}),
-    };
-    return outside(read.value, context) ?? given(read.value, note, howKnown(marks));
-  }
-  const look = pickByLook(marks, prepared);
+  const look = pickByLook(marks, said, prepared, context);
+  if (wholePick(marks) && look !== undefined && 'value' in look)
+    return given(look.value, rangeNote(look), howKnown(marks));
+  const read = measureWithin(measureText(said), marks, context);
+  if ('value' in read)
+    return outside(read.value, context) ?? given(read.value, noteOf(read, said), howKnown(marks));
+  if (look === undefined) return unread(read);
+  if (!('value' in look)) return look;
   const guessed = marks.some((mark) => mark.misspelt) ? { guessed: 'from misspelling' as const } : {};
-  if (typeof look === 'number') return given(look, guessed, howKnown(marks));
-  return look ?? unread(read);
+  return given(look.value, { ...guessed, ...rangeNote(look) }, howKnown(marks));
 }

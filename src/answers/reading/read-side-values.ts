@@ -3,12 +3,14 @@ import type { Answer, PlainAnswer } from '../answer.ts';
 import type { Assignment } from './assign-sides.ts';
 import { type Mark, meaningOf } from './mark.ts';
 import { namesPlaces } from './pick-by-place.ts';
+import { measuredKinds } from './prepare-options.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
 import { type Part, readValue } from './read-value.ts';
 import type { ReadingContext } from './reading.ts';
 import type { ClauseRules, SideClauses } from './side-clauses.ts';
 import type { SideSelection } from './side-items.ts';
 import { howKnown, type NoValue, noValue, type ReadValue } from './value-reading.ts';
+import { valuesInTurn } from './values-in-turn.ts';
 
 /** What an answer by side is read with. */
 export interface SideReader {
@@ -66,15 +68,26 @@ export function readPairs(clauses: SideClauses, reader: SideReader): Assignment[
   return assignments;
 }
 
+/** "2 1 1 1", "20 30 none 70": one part that holds a value for each side; as it is when it does not. */
+function partsInTurn(parts: readonly Part[], { asked, context, prepared }: SideReader): readonly Part[] {
+  const [only] = parts;
+  if (parts.length !== 1 || only === undefined) return parts;
+  const { kind } = prepared.question;
+  const numbers = only.marks.filter((mark) => mark.role === 'number');
+  if (kind === 'choice' && namesPlaces(only.marks) && numbers.length === asked.length && numbers.length > 1)
+    return numbers.map((mark) => ({ marks: [mark], text: mark.text }));
+  if (kind !== 'choice' && !measuredKinds.has(kind)) return parts;
+  const turns = valuesInTurn(only, asked.length, context) ?? parts;
+  // "Twenty five" and "10, not sure" are one value for two sides.
+  const whole = turns.length > 1 ? readValue(only, prepared, context) : undefined;
+  const single = whole?.kind === 'value' && (turns.length === 2 || whole.answer.status === 'given');
+  return single ? parts : turns;
+}
+
 /** Values without sides: one for each side in turn, or one for all that are not named. */
 export function readSpread(clauses: SideClauses, reader: SideReader, sided: boolean): Assignment[] | NoValue {
-  const { asked, prepared } = reader;
-  let parts = clauses.spread;
-  const [only] = parts;
-  const numbers = only?.marks.filter((mark) => mark.role === 'number') ?? [];
-  const inTurn = prepared.question.kind === 'choice' && only !== undefined && namesPlaces(only.marks);
-  if (parts.length === 1 && inTurn && numbers.length === asked.length && numbers.length > 1)
-    parts = numbers.map((mark) => ({ marks: [mark], text: mark.text }));
+  const { asked } = reader;
+  const parts = sided ? clauses.spread : partsInTurn(clauses.spread, reader);
   if (!sided && parts.length > 1 && parts.length !== asked.length) return tooManyValues(parts, reader);
   if (sided && parts.length > 1) return noValue({ code: 'mixedSides' });
   const assignments: Assignment[] = [];

@@ -43,13 +43,29 @@ function takesBack(marks: readonly Mark[]): boolean {
   return no >= 0 && no < last && marks.slice(last).every((mark) => isQuiet(mark) || mark.role === 'notSure');
 }
 
+const isNumber = (mark: Mark | undefined): boolean => mark?.role === 'number';
+
+/** "2, maybe 3" is two or three. */
+function betweenNumbers(hedge: Mark, { marks }: Part): boolean {
+  const loud = marks.filter((mark) => !isQuiet(mark) && mark.role !== 'comma');
+  const at = loud.indexOf(hedge);
+  // The first of them may have its unit: "20 feet, maybe 25".
+  const first = loud[at - 1]?.role === 'word' ? loud[at - 2] : loud[at - 1];
+  return isNumber(first) && isNumber(loud[at + 1]);
+}
+
 /** "Not sure, maybe wood" is wood as a guess; "not sure about that" is not sure. */
 function readHedged(part: Part, prepared: PreparedQuestion, context: ReadingContext): ValueReading {
   const hedges = part.marks.filter((mark) => mark.role === 'notSure');
   const marks = part.marks.filter((mark) => mark.role !== 'notSure');
   if (takesBack(part.marks)) return { kind: 'value', answer: { status: 'notSure' }, strict: false };
   let { text } = part;
-  for (const hedge of hedges) text = text.replace(hedge.text, ' ');
+  for (const hedge of hedges) {
+    const before = text.slice(0, text.indexOf(hedge.text)).replace(/[\s,]+$/, '');
+    const after = text.slice(text.indexOf(hedge.text) + hedge.text.length);
+    if (betweenNumbers(hedge, part)) text = `${before} or${after}`;
+    else text = text.replace(hedge.text, ' ');
+  }
   const read = readGiven({ marks, text: text.replace(/^[\s,;.-]+|[\s,;.-]+$/g, '') }, prepared, context);
   const chosen = prepared.question.kind === 'choice' || prepared.question.kind === 'several';
   if (read.kind === 'value' && (read.strict || chosen) && read.answer.status === 'given')
@@ -70,7 +86,7 @@ export function readValue(part: Part, prepared: PreparedQuestion, context: Readi
 /** Signs and fillers only: a measure may still be in them (`~`), nothing else can. */
 function readBare(part: Part, prepared: PreparedQuestion, context: ReadingContext): ValueReading {
   const { kind } = prepared.question;
-  return kind === 'length' || kind === 'slope' || kind === 'number' || kind === 'text'
+  return kind === 'length' || kind === 'slope' || kind === 'number' || kind === 'count' || kind === 'text'
     ? readGiven(part, prepared, context)
     : noValue({ code: 'noMatch' });
 }

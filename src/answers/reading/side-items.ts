@@ -1,5 +1,6 @@
 import type { Side } from '../../flow/schema/base.ts';
 import { isParting, isQuiet, type Mark } from './mark.ts';
+import { measuredKinds } from './prepare-options.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
 import type { Part } from './read-value.ts';
 
@@ -93,7 +94,6 @@ function insideNumber(mark: Mark, lower: string): boolean {
   );
 }
 
-const measured = new Set(['length', 'number', 'slope']);
 const EMPTY_YES: ReadonlySet<Mark['role']> = new Set(['yes', 'echoYes', 'guessYes']);
 /** "All the same" is all; "yes, metal" is metal. */
 function addsNothing(mark: Mark, at: number, marks: readonly Mark[], namingIsYes: boolean): boolean {
@@ -140,7 +140,7 @@ export function sideItems(
   for (const [at, mark] of marks.entries()) {
     if (!keepsBoth(mark, marks, asked) || addsNothing(mark, at, marks, namingIsYes)) continue;
     const selection = selectionOf(mark, numbered);
-    const use = partingUse(mark, run.length === 0, measured.has(kind), lower);
+    const use = partingUse(mark, run.length === 0, measuredKinds.has(kind), lower);
     if (selection !== undefined) addSides(selection);
     else if (use === 'break' || use === 'except') {
       flush();
