@@ -53,6 +53,7 @@ function textOf(material: Material, outcome: HouseOutcome): string {
   switch (outcome.kind) {
     case 'result':
       return outcome.values
+        .filter(({ id, value }) => id !== 'short' || value > 1e-9)
         .map((one) =>
           wording.text('report.computed.value', {
             what: word(material, one.id),
