@@ -135,3 +135,28 @@ describe('the numbers of the demo houses', () => {
     expect(of(report, 'zones')).toMatchObject({ outcome: 'missing', text: 'Length of the house' });
   });
 });
+
+describe('the heat of what burns near the house', () => {
+  it('is said as times full sun and as what it does, and kept to all digits in the data', () => {
+    const { report } = reportOf('fernhollow-lane-12');
+    const shrub = report.jobs.find((job) => job.actions.some((id) => id.startsWith('take-out-shrubs')));
+    const told = shrub?.workedOut.join(' ') ?? '';
+    const flux = value(report, 'heat-shrub-wood@front', 'flux') ?? 0;
+    // Full sun on a face turned to it is 1 kW/m2 (reference irradiance of IEC 60904-3, from memory).
+    expect(told).toContain(`about ${Number((flux / 1000).toPrecision(2))} times as much as full sun`);
+    // Wood lit by sparks or flame in a short exposure: 12.6 kW/m2 (BR 187, read).
+    expect(flux).toBeGreaterThan(12_600);
+    expect(told).toContain('That lights wood in a short time.');
+    expect(told).not.toMatch(/kW/);
+    expect(Number(flux.toPrecision(2))).not.toBe(flux);
+  });
+
+  it('is told in two digits wherever it was worked out', () => {
+    for (const name of houses) {
+      const heats = reportOf(name).report.computations.flatMap((one) =>
+        one.values.filter(({ dimension }) => dimension === 'heatFlux'),
+      );
+      for (const { said } of heats) expect(said).toMatch(/^(?:\d{1,2}0*|\d\.\d|0\.\d{1,2}) kW\/sq m$/);
+    }
+  });
+});
