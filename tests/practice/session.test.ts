@@ -134,7 +134,8 @@ describe('a played alarm', () => {
 describe('what is seen and what is said', () => {
   it('is limited to the stop, the sides and what is there', () => {
     const session = talk();
-    expect(session.say('look at the gutters')).toContain('First go somewhere');
+    expect(session.say('look at it')).toContain('First go somewhere');
+    expect(session.say('look at the gutters')).toContain('Go to "Roof" first');
     session.say('go to the roof');
     expect(session.say('look at the foundation vents on the left')).toContain('another part');
     session.say('look at the gutters on the left');

@@ -5,14 +5,14 @@ import { readBound } from '../../flow/bound.ts';
 import { optionIds } from '../../flow/checks/check-condition.ts';
 import type { Question } from '../../flow/flow.ts';
 import type { Side } from '../../flow/schema/base.ts';
-import type { HouseRules, Level } from '../schema/practice-file.ts';
+import type { HouseRules, LevelName } from '../schema/practice-file.ts';
 import type { HouseMaker } from './house-maker.ts';
 import { drawOne, drawSome, type Random } from './random.ts';
 
 /** What an answer is drawn with. */
 export interface Draw {
   readonly maker: HouseMaker;
-  readonly level: Level;
+  readonly level: LevelName;
   readonly random: Random;
   readonly facts: Facts;
 }
@@ -20,7 +20,7 @@ export interface Draw {
 const given = (value: AnswerValue): PlainAnswer => ({ status: 'given', value });
 
 /** Candidates with their weights: the first prior that holds here, or all options alike. */
-function weightsAt({ maker, level, facts }: Draw, question: Question, spot: Spot): [string, number][] {
+function weightsAt({ maker, level: name, facts }: Draw, question: Question, spot: Spot): [string, number][] {
   const prior = maker.priors
     .get(question.id)
     ?.find(({ test }) => test === undefined || test(facts, spot) === 'yes');
@@ -29,7 +29,10 @@ function weightsAt({ maker, level, facts }: Draw, question: Question, spot: Spot
   const plain = (ids.length > 0 ? ids : picks).map((id): [string, number] => [id, 0.5]);
   const base = prior ? Object.entries(prior.are) : plain;
   const telling = maker.telling.get(question.id);
-  const never = (maker.never.get(question.id) ?? []).filter(({ test }) => test(facts, spot) === 'yes');
+  const level = maker.rules.levels[name];
+  const never = (maker.never.get(question.id) ?? []).filter(
+    ({ test, levels }) => (levels?.includes(name) ?? true) && test(facts, spot) === 'yes',
+  );
   const banned = new Set(never.flatMap(({ values }) => values));
   return base
     .filter(([id]) => !banned.has(id))
@@ -72,8 +75,9 @@ function drawMeasure(random: Random, measures: Measures | undefined, chance: num
 
 /** One answer at one spot. */
 function drawPlain(draw: Draw, question: Question, spot: Spot): PlainAnswer {
-  const { random, maker, level } = draw;
-  const { near, clear } = maker.rules;
+  const { random, maker } = draw;
+  const { near, clear, levels } = maker.rules;
+  const level = levels[draw.level];
   const measure =
     drawMeasure(random, near[question.id], level.near) ??
     (level.clear > 0 ? drawMeasure(random, clear[question.id], level.clear) : undefined);

@@ -1,12 +1,19 @@
 import { compileCondition, type Test } from '../../answers/condition.ts';
 import type { Checklist } from '../../assess/checklist.ts';
 import type { Question } from '../../flow/flow.ts';
-import type { HouseRules } from '../schema/practice-file.ts';
+import type { HouseRules, LevelName } from '../schema/practice-file.ts';
 import { tellingOptions } from './telling.ts';
 
 interface Prior {
   readonly test: Test | undefined;
   readonly are: Readonly<Record<string, number>>;
+}
+
+/** Answers that cannot be where the test holds, at the levels named or at all. */
+interface Never {
+  readonly values: readonly string[];
+  readonly test: Test;
+  readonly levels: readonly LevelName[] | undefined;
 }
 
 /** The rules by which houses are made up, ready for use. Built once. */
@@ -15,7 +22,7 @@ export interface HouseMaker {
   readonly rules: HouseRules;
   readonly telling: ReadonlyMap<string, ReadonlySet<string>>;
   readonly priors: ReadonlyMap<string, readonly Prior[]>;
-  readonly never: ReadonlyMap<string, readonly { readonly values: readonly string[]; readonly test: Test }[]>;
+  readonly never: ReadonlyMap<string, readonly Never[]>;
   readonly sideRules: ReadonlyMap<
     string,
     readonly { readonly rule: HouseRules['sides'][number]; readonly test: Test | undefined }[]
@@ -49,7 +56,7 @@ export function prepareHouseMaker(checklist: Checklist, rules: HouseRules): Hous
     never: groupBy(
       rules.consistent,
       (rule) => rule.question,
-      (rule) => ({ values: rule.never, test: compile(rule.if) }),
+      (rule) => ({ values: rule.never, test: compile(rule.if), levels: rule.levels }),
     ),
     sideRules: groupBy(
       rules.sides,

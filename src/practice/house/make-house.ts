@@ -25,7 +25,7 @@ function drawSheet(maker: HouseMaker, level: LevelName, random: Random, fixed: A
     const path = layOutPath(index, sheet);
     const step = path.steps.find((one) => isOpen(one, sheet));
     if (!step) return Object.fromEntries(path.steps.map((one) => [one.key, sheet[one.key] as Answer]));
-    const draw: Draw = { maker, level: maker.rules.levels[level], random, facts: path.facts };
+    const draw: Draw = { maker, level, random, facts: path.facts };
     sheet = { ...sheet, [step.key]: keepLess(maker, step, drawAnswer(draw, step), sheet) };
   }
 }

@@ -13,6 +13,8 @@ export interface Lexicon {
   readonly findings: Ideas;
   readonly actions: Ideas;
   readonly cautions: Ideas;
+  /** The words with which jobs begin: said first, a job is meant and no finding. */
+  readonly doing: ReadonlySet<string>;
 }
 
 const withoutPlaces = (text: string) => text.replace(/\{[^}]*\}/g, ' ');
@@ -80,8 +82,12 @@ export function buildLexicon(reader: ContentReader, flow: Flow, content: Practic
     const text = phrases[`practice.caution/${id}`];
     return text === undefined ? [] : first(text);
   };
+  const doing = flow.actions.flatMap((one) =>
+    first(one.do).flatMap((text) => contentOf(reader, text).stems.slice(0, 1)),
+  );
   return {
     reader,
+    doing: new Set(doing),
     questions: questionIdeas(reader, flow, content),
     findings: prepareIdeas(
       flow.findings.map((one) =>

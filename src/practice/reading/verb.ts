@@ -5,7 +5,10 @@ import type { Words } from '../../flow/schema/words.ts';
 import type { TraineeWords, VerbName } from '../schema/practice-file.ts';
 
 export interface VerbBook {
-  readonly verbs: PhraseBook<VerbName>;
+  /** Verbs with more words after them: "go to the roof". */
+  readonly leading: PhraseBook<VerbName>;
+  /** Verbs that are all that is said: "next". */
+  readonly whole: PhraseBook<VerbName>;
   readonly polite: PhraseBook<true>;
 }
 
@@ -17,6 +20,8 @@ export interface Parted {
 
 /** Verbs that stand alone: with more words after them they mean nothing. */
 const alone: ReadonlySet<VerbName> = new Set([
+  'next',
+  'back',
   'hint',
   'findings',
   'advised',
@@ -34,7 +39,8 @@ export function buildVerbBook(words: Words, trainee: TraineeWords): VerbBook {
     .flatMap(([verb, phrases]) => phrases.map((phrase) => [phrase, verb as VerbName] as const));
   const go = [...words.commands.jump, ...ENGLISH_TALK_WORDS.jump].map((phrase) => [phrase, 'go'] as const);
   return {
-    verbs: buildPhraseBook([...own, ...go]),
+    leading: buildPhraseBook([...own.filter(([, verb]) => !alone.has(verb)), ...go]),
+    whole: buildPhraseBook(own.filter(([, verb]) => alone.has(verb))),
     polite: buildPhraseBook(ENGLISH_TALK_WORDS.polite.map((phrase) => [phrase, true] as const)),
   };
 }
@@ -48,10 +54,11 @@ function restFrom(tokens: readonly Token[], word: Token | undefined): readonly T
 export function partMessage(book: VerbBook, tokens: readonly Token[]): Parted {
   const words = tokens.filter((token) => token.kind !== 'mark' || token.text === '?');
   for (let at = 0; at < words.length; ) {
-    const found = phraseAt(book.verbs, words, at);
-    const more = found ? words.slice(found.next).some((word) => word.kind !== 'mark') : false;
-    if (found && !(alone.has(found.item) && more))
-      return { verb: found.item, rest: restFrom(tokens, words[found.next]) };
+    const whole = phraseAt(book.whole, words, at);
+    if (whole && words.slice(whole.next).every((word) => word.kind === 'mark'))
+      return { verb: whole.item, rest: [] };
+    const leading = phraseAt(book.leading, words, at);
+    if (leading) return { verb: leading.item, rest: restFrom(tokens, words[leading.next]) };
     const polite = phraseAt(book.polite, words, at);
     if (!polite) break;
     at = polite.next;

@@ -11,8 +11,11 @@ export type Temper = (typeof temperNames)[number];
 
 export const verbNames = [
   'go',
+  'next',
+  'back',
   'look',
   'ask',
+  'wonder',
   'find',
   'takeBack',
   'advise',
@@ -50,12 +53,23 @@ const Level = z.strictObject({
 });
 export type Level = z.infer<typeof Level>;
 
+const levelNames = ['easy', 'ordinary', 'hard'] as const;
+export type LevelName = (typeof levelNames)[number];
+
 /** How practice houses are made up. */
 export const HouseRules = z.strictObject({
   fixed: z.record(Id, z.string()),
   counts: z.record(Id, z.array(z.number().min(0)).min(1)),
   levels: z.strictObject({ easy: Level, ordinary: Level, hard: Level }),
-  consistent: z.array(z.strictObject({ question: Id, never: z.array(z.string()).min(1), if: Condition })),
+  consistent: z.array(
+    z.strictObject({
+      question: Id,
+      never: z.array(z.string()).min(1),
+      if: Condition,
+      /** The levels at which it holds; without, at all of them. */
+      levels: z.array(z.enum(levelNames)).min(1).optional(),
+    }),
+  ),
   sides: z.array(
     z.strictObject({
       question: Id,
@@ -72,7 +86,6 @@ export const HouseRules = z.strictObject({
   alarmStops: z.array(Id).min(1),
 });
 export type HouseRules = z.infer<typeof HouseRules>;
-export type LevelName = keyof HouseRules['levels'];
 
 /** How a trainee speaks. */
 export const TraineeWords = z.strictObject({

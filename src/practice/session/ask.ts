@@ -8,7 +8,7 @@ import type { Value, Values } from '../../wording/say.ts';
 import { createRandom, drawOne } from '../house/random.ts';
 import type { Practice } from '../practice.ts';
 import { knownHouse } from './known.ts';
-import { meantSteps } from './look.ts';
+import { meantSteps } from './meant-steps.ts';
 import { memberValue } from './say-place.ts';
 import type { PracticeState } from './state.ts';
 import { type PracticeTurned, withEvents } from './turned.ts';
@@ -78,12 +78,43 @@ function tell(practice: Practice, state: PracticeState, step: Step): Told {
   }
 }
 
+/** More things than this at once get no answer, but are named to choose from. */
+const mostAtOnce = 6;
+
+/** Answers that say nothing about the thing are given once for all things alike. */
+function sayTogether(told: readonly Told[]): Part[] {
+  const parts: Part[] = [];
+  const empty = new Map<string, Value[]>();
+  for (const { part } of told) {
+    if (
+      part.kind !== 'say' ||
+      part.values?.['answer'] !== undefined ||
+      part.values?.['thing'] === undefined
+    ) {
+      parts.push(part);
+      continue;
+    }
+    empty.set(part.text, [...(empty.get(part.text) ?? []), part.values['thing']]);
+  }
+  const once = (things: Value[]) =>
+    things.filter(
+      (one, at) => things.findIndex((other) => JSON.stringify(other) === JSON.stringify(one)) === at,
+    );
+  return [...parts, ...[...empty].map(([text, things]) => say(text, { thing: { list: once(things) } }))];
+}
+
 /** Asks the resident about what a message names. */
 export function ask(practice: Practice, state: PracticeState, rest: readonly Token[]): PracticeTurned {
   const { steps, everything } = meantSteps(practice, state, rest, undefined);
   if (everything || steps.length === 0)
     return { state, parts: [say(everything ? 'practice.ask.what' : 'practice.says.no-such-thing')] };
+  const members = new Set(steps.map((step) => step.member));
+  if (steps.length > mostAtOnce && members.size > 1) {
+    const ids = [...new Set(steps.map((step) => step.question.id))];
+    const things = { list: ids.map((id) => ({ text: `question/${id}/short` })) };
+    return { state, parts: [say('practice.ask.which', { things })] };
+  }
   const told = steps.map((step) => ({ step, ...tell(practice, state, step) }));
   const events = told.map(({ step, truth }) => ({ kind: 'asked', key: step.key, told: truth }) as const);
-  return { state: withEvents(state, events), parts: told.map(({ part }) => part) };
+  return { state: withEvents(state, events), parts: sayTogether(told) };
 }

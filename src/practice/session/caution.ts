@@ -4,6 +4,7 @@ import type { Practice } from '../practice.ts';
 import { contentOfTokens } from '../reading/content.ts';
 import { matchIdeas, meant } from '../reading/match.ts';
 import { askWhich } from './choose.ts';
+import { isEverything } from './meant-steps.ts';
 import type { Said } from './said.ts';
 import type { PendingChoice, PracticeState } from './state.ts';
 import { type PracticeTurned, withEvents } from './turned.ts';
@@ -28,6 +29,7 @@ function splitList(tokens: readonly Token[]): Token[][] {
 export function caution(practice: Practice, state: PracticeState, said: Said): PracticeTurned {
   const read = (tokens: readonly Token[]) =>
     meant(matchIdeas(practice.lexicon.cautions, contentOfTokens(practice.lexicon.reader, tokens).stems));
+  if (isEverything(practice, said.rest)) return { state, parts: [say('practice.caution.what')] };
   const whole = read(said.rest);
   const [first] = whole;
   if (first && whole.length === 1 && first.score > 1) return giveCautions(state, [first.id]);

@@ -10,8 +10,26 @@ export interface HeardDanger {
   readonly matched: string;
 }
 
+const self = new Set(['i', 'me', 'my', 'mine', 'we', 'us', 'our', 'here']);
+
+/** "Is there any smoke?" asks the played resident; "is that smoke?" and "is there smoke near me?" do not. */
+function asksWhether({ tokens }: Said): boolean {
+  const words = tokens.map(({ text }) => text);
+  return (
+    ['any', 'there', 'you'].some((word) => words.includes(word)) && !words.some((word) => self.has(word))
+  );
+}
+
+/** What the played resident is spoken to about explains even a sure cry: "have you been told to leave?" */
+function speaksToResident({ verb, tokens }: Said): boolean {
+  if (verb === 'wonder') return tokens.some(({ text }) => text === 'you');
+  return verb === 'ask' || verb === 'caution' || verb === 'advise';
+}
+
 function ideasFor(practice: Practice, said: Said): Ideas | undefined {
   switch (said.verb) {
+    case 'wonder':
+      return asksWhether(said) ? practice.lexicon.questions : undefined;
     case 'ask':
       return practice.lexicon.questions;
     case 'caution':
@@ -36,7 +54,7 @@ export function heardDanger(practice: Practice, said: Said): HeardDanger | undef
   if (!danger) return undefined;
   const ideas = ideasFor(practice, said);
   const heard = { sure: danger.sure, matched: danger.matched };
-  if (!ideas || (danger.sure && said.verb !== 'ask' && said.verb !== 'caution' && said.verb !== 'advise'))
+  if (!ideas || (danger.sure && !speaksToResident(said)))
     return said.verb === 'look' && !danger.sure ? undefined : heard;
   const { reader } = practice.lexicon;
   const matches = meant(matchIdeas(ideas, contentOfTokens(reader, said.rest).stems));

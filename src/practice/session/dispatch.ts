@@ -6,12 +6,13 @@ import { ask } from './ask.ts';
 import { caution } from './caution.ts';
 import { find, takeBack } from './find.ts';
 import { readJob, startFirstPage } from './first-page.ts';
-import { go, goTo, namedStop } from './go.ts';
+import { go, goAlong } from './go.ts';
 import { hint, listAdvice, listFindings, where } from './hint.ts';
 import { look } from './look.ts';
 import type { Said } from './said.ts';
 import type { PracticeEvent, PracticeState } from './state.ts';
 import { type PracticeTurned, withEvents, withPending } from './turned.ts';
+import { unled, wonder } from './unled.ts';
 
 /** A promise that must not be made, in words said to the resident. */
 function promised(practice: Practice, said: Said): PracticeEvent[] {
@@ -28,20 +29,19 @@ function unsafeAct(practice: Practice, said: Said): string | undefined {
   return unsafe.find((one) => findPhrase(said.tokens, one.words, promises.denies) !== undefined)?.id;
 }
 
-function withoutVerb(practice: Practice, state: PracticeState, said: Said): PracticeTurned {
-  const stop = namedStop(practice, said.tokens);
-  return stop === undefined
-    ? { state, parts: [say('practice.not-understood')] }
-    : goTo(practice, state, stop);
-}
-
 function doIt(practice: Practice, state: PracticeState, said: Said): PracticeTurned {
   switch (said.verb) {
     case undefined:
     case 'everything':
-      return withoutVerb(practice, state, said);
+      return unled(practice, state, said);
     case 'go':
       return go(practice, state, said.rest);
+    case 'next':
+      return goAlong(practice, state, 1);
+    case 'back':
+      return goAlong(practice, state, -1);
+    case 'wonder':
+      return wonder(practice, state, said);
     case 'look':
       return look(practice, state, said.rest);
     case 'ask':

@@ -1,7 +1,8 @@
 import { say } from '../../conversation/turned.ts';
+import { placesOf } from '../../findings/place.ts';
 import type { Practice } from '../practice.ts';
 import { contentOfTokens } from '../reading/content.ts';
-import { matchIdeas, meant } from '../reading/match.ts';
+import { type Match, matchIdeas, meant } from '../reading/match.ts';
 import { type NamedPlaces, namedPlaces } from '../reading/places.ts';
 import { choiceOf } from './choice-of.ts';
 import { askWhere, askWhich } from './choose.ts';
@@ -10,6 +11,8 @@ import type { Said } from './said.ts';
 import { sayFinding } from './say-place.ts';
 import { type PendingChoice, type PracticeState, recordedPairs } from './state.ts';
 import { type PracticeTurned, withEvents } from './turned.ts';
+
+const farOff = 0.3;
 
 /** What is here and can be looked at is meant rather than what is not; that gives no finding away. */
 function preference(practice: Practice, state: PracticeState, known: KnownHouse, sides: readonly string[]) {
@@ -64,18 +67,32 @@ export function takeBackFinding(
   state: PracticeState,
   choice: PendingChoice,
 ): PracticeTurned {
-  const { id, named } = chosenBy(practice, state, choice);
+  const { id, named, known } = chosenBy(practice, state, choice);
   const list = recordedPairs(state).filter((pair) => pair === id || pair.startsWith(`${id}@`));
   const wanted = named.kind === 'places' ? named.places.map((place) => id + place.suffix) : list;
   const gone = list.filter((pair) => wanted.includes(pair));
   if (gone.length === 0) return { state, parts: [say('practice.take-back.none')] };
   const events = gone.map((pair) => ({ kind: 'tookBack', pair }) as const);
+  const places = gone.flatMap((pair) => known.pairs.get(pair)?.place ?? []);
+  const { text, values } = sayFinding(known.assessment, id, places);
   return {
     state: withEvents(state, events),
-    parts: [say('practice.take-back.done', { count: gone.length })],
+    parts: [say('practice.take-back.done', { finding: { text, values: values ?? {} } })],
   };
 }
 
+/** What can be somewhere at this house is meant rather than what fits the words a little better. */
+function withPlaces(practice: Practice, known: KnownHouse, matches: readonly Match[]): readonly Match[] {
+  const { path } = known.assessment;
+  const there = matches.filter(
+    ({ id }) => placesOf(practice.facts.get(id)?.finding.per ?? 'house', path).length > 0,
+  );
+  const [best] = matches;
+  const [first] = there;
+  return first && best && first.score > best.score - farOff ? there : matches;
+}
+
+const kindOf = (pair: string): string => pair.split('@')[0] ?? '';
 const settled = { find: recordFinding, takeBack: takeBackFinding };
 const unknown = { find: 'practice.find.what', takeBack: 'practice.take-back.none' } as const;
 
@@ -87,13 +104,17 @@ function readFinding(
   verb: 'find' | 'takeBack',
 ): PracticeTurned {
   const { stems, sides } = contentOfTokens(practice.lexicon.reader, said.rest);
-  const listed = new Set(recordedPairs(state).map((pair) => pair.split('@')[0] ?? ''));
+  const last = recordedPairs(state).at(-1);
+  if (verb === 'takeBack' && stems.length === 0 && sides.length === 0 && last !== undefined)
+    return takeBackFinding(practice, state, choiceOf(practice, said, verb, [{ id: kindOf(last), score: 1 }]));
+  const listed = new Set(recordedPairs(state).map(kindOf));
+  const known = knownHouse(practice, state);
   const matches =
     verb === 'find'
-      ? matchIdeas(
-          practice.lexicon.findings,
-          stems,
-          preference(practice, state, knownHouse(practice, state), sides),
+      ? withPlaces(
+          practice,
+          known,
+          matchIdeas(practice.lexicon.findings, stems, preference(practice, state, known, sides)),
         )
       : matchIdeas(practice.lexicon.findings, stems).filter((match) => listed.has(match.id));
   const choice = choiceOf(practice, said, verb, meant(matches));

@@ -31,6 +31,12 @@ export function hint(practice: Practice, state: PracticeState): PracticeTurned {
   const [first] = questions;
   const counted = withEvents(state, [{ kind: 'hint', stop: state.at ?? '' }]);
   if (!first) {
+    const begun = state.at !== undefined || state.events.length > 0;
+    if (!begun && next)
+      return {
+        state: counted,
+        parts: [say('practice.hint.begin', { stop: { text: `stop/${next.id}/title` } })],
+      };
     const part = next
       ? say('practice.hint.next', { stop: { text: `stop/${next.id}/title` } })
       : say('practice.hint.all-seen');
