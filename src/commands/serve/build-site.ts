@@ -3,12 +3,11 @@ import type { ServerStore } from '../../conversation/ports.ts';
 import type { Programme } from '../../conversation/programme.ts';
 import type { WalkId, WalkRecord } from '../../conversation/record.ts';
 import { callText } from '../../report/call-text.ts';
-import type { Report } from '../../report/report.ts';
 import { version } from '../../settings.ts';
 import { parseJson, readStoredRecord } from '../../storage/stored-record.ts';
 import { createHandOvers } from '../../webhook/hand-over/desk-hand-overs.ts';
 import type { LogLine, Site, SiteSettings } from '../../webhook/site.ts';
-import { makeReport } from '../make-report.ts';
+import { listOf, makeReport } from '../make-report.ts';
 import { wordingFor } from '../wording-for.ts';
 import type { ServeSettings } from './read-settings.ts';
 
@@ -66,7 +65,7 @@ export function buildSite(settings: ServeSettings, { programme, store, clock, lo
   const { checklist } = programme;
   const report = rememberReports((record, format) => makeReport(checklist, record, clock(), format), clock);
   const given = siteSettings(settings);
-  const reportOf = (record: WalkRecord) => JSON.parse(report(record, 'json')) as Report;
+  const list = (record: WalkRecord) => listOf(checklist, record, clock());
   const handOvers = createHandOvers({
     store: store.handOvers,
     key: given.key,
@@ -84,10 +83,10 @@ export function buildSite(settings: ServeSettings, { programme, store, clock, lo
     wordingFor: (record) => wordingFor(checklist, record),
     makeReport: report,
     firstJobs: (record, count) => {
-      const first = count > 0 ? reportOf(record).jobs.slice(0, count) : [];
+      const first = count > 0 ? list(record).jobs.slice(0, count) : [];
       return first.map((job) => job.do.replaceAll('**', ''));
     },
-    callText: (record) => callText(reportOf(record), wordingFor(checklist, record)),
+    callText: (record) => callText(list(record), wordingFor(checklist, record)),
     log,
     version,
     ready,
