@@ -29,14 +29,21 @@ function joinNotes(values: readonly ReadValue[]): ReadingNote {
   return Object.assign({}, ...values.map((value) => value.note ?? {}).reverse());
 }
 
-/** Gives each side its value: named sides first, then the rest of those asked about. */
-export function assignSides(assignments: readonly Assignment[], asked: readonly Side[]): Assigned | NoValue {
+/**
+ * Gives each side its value: named sides first, then the rest of those asked about. Sides in `changeable` take a value
+ * only when they are named.
+ */
+export function assignSides(
+  assignments: readonly Assignment[],
+  asked: readonly Side[],
+  changeable: readonly Side[] = [],
+): Assigned | NoValue {
   const sides: Partial<Record<Side, PlainAnswer>> = {};
   const notAsked = new Set<Side>();
   for (const { selection, value } of assignments) {
     for (const side of selection.sides) {
       const before = sides[side];
-      if (!asked.includes(side)) notAsked.add(side);
+      if (!asked.includes(side) && !changeable.includes(side)) notAsked.add(side);
       else if (before !== undefined && !sameAnswer(before, value.answer))
         return noValue({ code: 'sideTwice', side });
       else sides[side] = value.answer;

@@ -11,7 +11,7 @@ type Group = ReadingContext['groups'][number];
 interface Names {
   /** "Tree", "trees". */
   readonly group: ReadonlySet<string>;
-  /** "Pine", "oak": the words of the questions about its members. */
+  /** "Pine", "oak": the words of the question what kind a member is. */
   readonly kinds: ReadonlySet<string>;
   /** Words that stand for one of them: "ones", "in front". */
   readonly standing: ReadonlySet<string>;
@@ -20,9 +20,13 @@ interface Names {
 const SHORTEST = 3;
 const SIZES = new Set(['big', 'large', 'huge', 'tall', 'small', 'little', 'tiny', 'dead', 'live']);
 
+const asksKind = ({ kind, ask }: Question): boolean =>
+  kind === 'choice' && wordings(ask).some((text) => /\bkind of\b/i.test(text));
+
+/** The words for what a member is: "pine" of "what kind of tree is it". */
 function kindWords(group: Group, questions: readonly Question[]): string[] {
   return questions
-    .filter((question) => question.of === group.id && question.kind === 'choice')
+    .filter((question) => question.of === group.id && asksKind(question))
     .flatMap((question) => question.options ?? [])
     .flatMap((option) => [...wordings(option.label), ...option.words]);
 }

@@ -25,10 +25,13 @@ export function deniesNext(
   at: number,
   prepared: PreparedQuestion,
 ): boolean {
-  // "No metal" denies it, "no one needs help" too; "no it's metal" only answers something else first.
-  const from = part[at + 1]?.text === 'one' && part[at + 1]?.role === 'number' ? at + 2 : at + 1;
-  const next = part[from];
-  if (mark.text === 'no') return isNamed(next) || absentIn(next, prepared) !== undefined;
+  const next = part[at + 1];
+  if (mark.text === 'no') {
+    // "No one put up panels" denies them.
+    if (next?.role === 'number' && next.text === 'one') return part.slice(at + 2).some(isNamed);
+    // "No metal" denies it; "no it's metal" only answers something else first.
+    return isNamed(next) || absentIn(next, prepared) !== undefined;
+  }
   if (mark.role !== 'none' && !/^(?:nothing|none|nobody|no one)$/.test(mark.text)) return false;
   return isNamed(part.slice(at + 1).find((one) => !LINKS.has(one.text)));
 }

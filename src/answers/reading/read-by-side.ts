@@ -159,7 +159,7 @@ function rulesFor(prepared: PreparedQuestion, context: ReadingContext): ClauseRu
 
 function finish(assigned: Assigned, asked: readonly Side[]): SideReading {
   const missing = asked.filter((side) => assigned.sides[side] === undefined);
-  if (missing.length === asked.length) return noValue({ code: 'noMatch' });
+  if (Object.keys(assigned.sides).length === 0) return noValue({ code: 'noMatch' });
   const note = {
     ...assigned.note,
     ...(missing.length > 0 ? { missing } : {}),
@@ -172,6 +172,10 @@ function finish(assigned: Assigned, asked: readonly Side[]): SideReading {
     ...(Object.keys(note).length > 0 ? { note } : {}),
   };
 }
+
+/** The sides that have their answer already: naming one of them changes it. */
+const answeredBefore = ({ before }: ReadingContext): readonly Side[] =>
+  before?.status === 'bySide' ? sideNames.filter((side) => before.sides[side] !== undefined) : [];
 
 /** Reads a value for each side, such as "wood at the front, stucco elsewhere"; sides not named stay open. */
 export function readBySide(
@@ -191,7 +195,7 @@ export function readBySide(
         ? readNumbered(reader)
         : readItems(itemsOf(lower, reader), reader);
   if ('kind' in assignments) return assignments;
-  const assigned = assignSides(assignments, asked);
+  const assigned = assignSides(assignments, asked, answeredBefore(context));
   if ('kind' in assigned) return assigned;
   const words = reader.rules.namingIsYes && marks.some((mark) => mark.role === 'word');
   return finish({ ...assigned, strict: assigned.strict && !words }, asked);

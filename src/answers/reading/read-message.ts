@@ -6,6 +6,7 @@ import { guessCommand, readCommand, readStopName, readTarget } from './read-comm
 import { type Danger, findDanger } from './read-emergency.ts';
 import { readText } from './read-text.ts';
 import type { AnswerReading, Reading, ReadingContext } from './reading.ts';
+import { readTakenBack, takenBackIn } from './take-back.ts';
 import { ENGLISH_TALK_WORDS } from './talk-words.ts';
 import { stemsOf, tokenise } from './tokens.ts';
 import { vocabularyOf } from './vocabulary.ts';
@@ -50,6 +51,21 @@ const ASKING_PLAINLY =
 /** A question of the person's own is met with help, not taken for an answer. */
 const asks = ({ lower }: Message): boolean => ASKING.test(lower) || ASKING_PLAINLY.test(lower);
 
+/** An answer with a change of mind in it: "wood, no wait, metal". */
+function readChangeOfMind(
+  message: Message,
+  prepared: PreparedQuestion,
+  context: ReadingContext,
+): AnswerReading | undefined {
+  const turn = takenBackIn(message, prepared);
+  if (turn === undefined || isOnePhrase(message, prepared)) return undefined;
+  return readTakenBack(turn, prepared, (part) => {
+    const typed = readAsTyped(part, prepared, context).reading;
+    const corrected = typed.kind === 'answer' ? undefined : readCorrected(part, prepared, context);
+    return corrected?.reading.kind === 'answer' ? corrected.reading : typed;
+  });
+}
+
 function readForQuestion(message: Message, prepared: PreparedQuestion, context: ReadingContext): Reading {
   const command = allowed(readCommand(message.tokens, message.text, context.words), context);
   if (prepared.question.kind === 'text') {
@@ -58,6 +74,8 @@ function readForQuestion(message: Message, prepared: PreparedQuestion, context: 
       ? (command ?? readText(message, prepared))
       : target;
   }
+  const changed = readChangeOfMind(message, prepared, context);
+  if (changed !== undefined && command === undefined) return changed;
   const misspelt = misspellsSide(message.tokens, prepared);
   const corrected = misspelt ? readCorrected(message, prepared, context) : undefined;
   const typed = readAsTyped(message, prepared, context);

@@ -116,14 +116,22 @@ function tooManyValues(parts: readonly Part[], reader: SideReader): Assignment[]
   return value.kind === 'value' ? [{ selection: otherSides, value }] : value;
 }
 
+/** "Left or right" leaves open which of them it is. */
+function leavesOpen(marks: readonly Mark[]): boolean {
+  const loud = marks.filter((mark) => mark.role !== 'filler');
+  return loud.some((mark, at) => mark.role === 'or' && loud[at - 1]?.sides && loud[at + 1]?.sides);
+}
+
 /** Sides named without a value: a yes, or the value given before. */
 export function readListed(clauses: SideClauses, reader: SideReader, sided: boolean): Assignment[] | NoValue {
   const { listed } = clauses;
   if (listed === undefined) return [];
   const marks = reader.marks.filter((mark) => mark.role !== 'notSure');
+  if (reader.rules.namingIsYes && leavesOpen(reader.marks)) return noValue({ code: 'mixedSides' });
   if (reader.rules.namingIsYes) return [{ selection: listed, value: plainYesNo('yes', howKnown(marks)) }];
   const before = valueBefore(reader.context.before);
-  if (before !== undefined)
+  const isAsked = listed.all || listed.sides.some((side) => reader.asked.includes(side));
+  if (before !== undefined && isAsked)
     return [{ selection: listed, value: { kind: 'value', answer: before, strict: true } }];
   return sided ? [] : noValue({ code: 'valueMissing', sides: listed.all ? reader.asked : listed.sides });
 }

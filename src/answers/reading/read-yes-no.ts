@@ -69,7 +69,8 @@ function holdsOnTerms(marks: readonly Mark[]): boolean {
   const after = meaningOf(marks.slice(at + 1)).filter((mark) => mark.role !== 'notSure');
   if (before.some((mark) => mark.role === 'all')) return true;
   const saysNo = before.some((mark) => NO.has(mark.role) || SOFT_NO.has(mark.role));
-  const answers = saysNo || before.some((mark) => YES.has(mark.role) || SOFT_YES.has(mark.role));
+  const saysYes = (mark: Mark) => YES.has(mark.role) || SOFT_YES.has(mark.role) || mark.role === 'option';
+  const answers = saysNo || before.some(saysYes);
   const agrees = (mark: Mark) => !saysNo && (mark.role === 'number' || SOFT_YES.has(mark.role));
   return answers && !after.every((mark) => (saysNo ? saysTheSame(mark) : agrees(mark) || YES.has(mark.role)));
 }
@@ -79,7 +80,7 @@ const saysTheSame = (mark: Mark): boolean => NO.has(mark.role) || SOFT_NO.has(ma
 /** A plain word that is denied, or a denial with an amount beside it: "yes, there aren't any", "no, a few". */
 function contradicts(side: 'yes' | 'no', meaning: readonly Mark[]): boolean {
   if (side === 'yes') return meaning.some((mark) => SOFT_NO.has(mark.role));
-  return meaning.some((mark, at) => mark.role === 'echoYes' && !saysTheSame(meaning[at - 1] ?? mark));
+  return meaning.some((mark, at) => mark.role === 'echoYes' && !SOFT_NO.has(meaning[at - 1]?.role ?? 'word'));
 }
 
 /** "Most likely no" is a no; "no, I think so" and "yes, I doubt it" are neither. */
@@ -111,8 +112,10 @@ function softAnswer(
 function ownSide(marks: readonly Mark[]): Side | 'denied' {
   const own = marks.filter((mark) => mark.role === 'option');
   const denied = own.some((mark) => {
-    const before = marks.slice(0, marks.indexOf(mark)).findLast((one) => one.role !== 'filler');
-    return before !== undefined && (SOFT_NO.has(before.role) || before.text === 'no');
+    const before = marks.slice(0, marks.indexOf(mark));
+    // "No poles" denies them; "no, they're buried" does not.
+    const loud = before.findLast((one) => one.role !== 'filler');
+    return before.at(-1)?.text === 'no' || (loud !== undefined && SOFT_NO.has(loud.role));
   });
   if (denied) return 'denied';
   const sides = new Set(own.flatMap((mark) => mark.ids ?? []));
@@ -124,7 +127,11 @@ function readOwn(
   meaning: readonly Mark[],
   marks: readonly Mark[],
 ): ValueReading {
-  const said = sideOf(meaning, new Set([...YES, ...SOFT_YES]), new Set([...NO, ...SOFT_NO]));
+  // "They are buried" is no yes, "some are buried" is no plain no.
+  const amounts = meaning.filter(
+    (mark) => mark.role !== 'echoYes' || !/^(?:it|they|there|i|we) /.test(mark.text),
+  );
+  const said = sideOf(amounts, new Set([...YES, 'echoYes']), new Set([...NO, ...SOFT_NO]));
   if (own === 'both' || own === 'denied' || (said !== undefined && said !== own)) return unclear('ambiguous');
   return answer(
     own,

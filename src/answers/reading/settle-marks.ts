@@ -35,6 +35,7 @@ function settleNothingElse(mark: Mark, marks: readonly Mark[], namingIsYes: bool
   if (others.length === 0) return [{ ...mark, role: 'none' }];
   if (!namingIsYes || !namesSides(others)) return [{ ...mark, role: 'filler' }];
   return [
+    { ...mark, role: 'comma' },
     { ...mark, role: 'rest' },
     { ...mark, role: 'no' },
   ];

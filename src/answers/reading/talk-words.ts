@@ -65,7 +65,7 @@ export const ENGLISH_TALK_WORDS: TalkWords = {
       'have|has|had|got|ive got|we have|we have got|weve got|i have|there|there is|there are|theres|here|this|that|thats|these|those|that is|which|what',
       'house|home|side|sides|kind|kinds|type|types|sort|option|options|answer|choice|number|letter|pick|no.|please|thanks|thank you|whole|entire|part|corner|corners|any|over|near|beside|outside|about',
       'um|uh|hmm|er|well|oh|so|ok then|hi|hello|hey|just|only|really|actually|basically|mostly|mainly|pretty|very|quite|too|already|still|now|then|lol|haha',
-      'see|i see|i can see|we can see|can see|call it|called|would be|id go with|ill go with|go with|lets say|put|mark|made of|made from|made out of|as well|as',
+      'see|i see|i can see|we can see|can see|call it|called|would be|id go with|ill go with|go with|lets say|put|mark|made of|made from|made out of|as well|as|anything',
       'do|does|did|can|will|would|around|along|up|down|out|facing|toward|towards|em|one of|of them|of it|sorry|dear|honey|sir|maam|mate|most of it|most|more or less all',
     ].join('|'),
   ),

@@ -82,6 +82,16 @@ const onWhichSides: readonly Row[] = [
   ['the road is above us', '! noMatch'],
   ['over the back door', 'front no, left no, back yes, right no'],
   ['leaves at the front', 'front yes, left no, back no, right no'],
+  ['front, nowhere else', 'front yes, left no, back no, right no'],
+  ['front yes, nowhere else', 'front yes, left no, back no, right no'],
+  ['leaves at the front and nothing else', 'front yes, left no, back no, right no'],
+  ['nowhere else', 'front no, left no, back no, right no'],
+  ['left or right', '! mixedSides'],
+  ['not left or right', 'left no, right no; without front back'],
+  ['two sides', '! noMatch'],
+  ['two sides, front and left', 'front yes, left yes, back no, right no'],
+  ['just the back one', 'front no, left no, back yes, right no'],
+  ['front yes but only if it rains', '! noMatch'],
   ['frnt, lft', '! noMatch'],
   ['not sure', 'front ?, left ?, back ?, right ?'],
   ['skip', 'front skip, left skip, back skip, right skip'],
@@ -139,6 +149,12 @@ const walls: readonly Row[] = [
   ['front', '! valueMissing'],
   ['same everywhere', '! valueMissing'],
   ['front wood, front vinyl', '! sideTwice'],
+  ['front brick, sides vinyl', 'front stone, left vinyl, right vinyl; without back'],
+  ['stucco front and back, wood sides', 'front stone, left wood, back stone, right wood'],
+  ['front brick, back and sides vinyl', 'front stone, left vinyl, back vinyl, right vinyl'],
+  ['wood wood stucco stucco', 'front wood, left wood, back stone, right stone'],
+  ['wood wood stucco not sure', 'front wood, left wood, back stone, right ?'],
+  ['the back one is wood', 'back wood; without front left right'],
   ['wood and vinyl', '! oneOnly wood vinyl'],
   ['front purple', '! noMatch'],
 ];
@@ -160,6 +176,8 @@ const ground: readonly Row[] = [
   ['none', 'front none, left none, back none, right none'],
   ['gravel all round except bark at the back', 'front gravel, left gravel, back bark, right gravel'],
   ['front bark and chips, left patio', 'front bark, left hard; without back right'],
+  ['gravel, nothing else', 'front gravel, left gravel, back gravel, right gravel'],
+  ['gravel at the front, nothing else', 'front gravel; without left back right'],
   ['patio out back, lawn out front', 'front grass, back hard; without left right'],
 ];
 
@@ -192,6 +210,31 @@ describe('a choice for each side', () => {
     expect(say('siding.kind', 'left the same, right vinyl', { before, sides })).toBe(
       'left wood, right vinyl',
     );
+  });
+});
+
+describe('sides that have their answer already', () => {
+  const stucco = { status: 'given', value: 'stone' } as const;
+  const before = { status: 'bySide', sides: { back: stucco, right: stucco } } as const;
+  const more = { before, sides: ['front', 'left'] as const };
+
+  it.each([
+    ['back is wood', 'back wood; without front left'],
+    ['front vinyl, back wood', 'front vinyl, back wood; without left'],
+    ['wood, back vinyl', 'front wood, left wood, back vinyl'],
+    ['all wood', 'front wood, left wood'],
+    ['wood and the rest vinyl', '! mixedSides'],
+    ['back', '> back'],
+    ['go back', '> back'],
+  ])('are changed when they are named: %j is %s', (text, reading) => {
+    expect(say('siding.kind', text, more)).toBe(reading);
+  });
+
+  it('are changed where naming a side is a yes', () => {
+    const clean = { status: 'bySide', sides: { back: { status: 'given', value: 'no' } } } as const;
+    const partly = { before: clean, sides: ['front', 'left'] as const };
+    expect(say('roof.gutter-litter', 'back', partly)).toBe('front no, left no, back yes');
+    expect(say('roof.gutter-litter', 'go back', partly)).toBe('> back');
   });
 });
 

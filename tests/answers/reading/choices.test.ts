@@ -77,6 +77,17 @@ const covering: readonly Row[] = [
   ['wod', '! noMatch wood'],
   ['banana', '! noMatch'],
   ['asdf qwer', '! noMatch'],
+  ['shingle, nothing else', 'shingle'],
+  ['this one', '! noMatch'],
+  ['that one', '! noMatch'],
+  ['the metal one', 'metal'],
+  ['anything but wood', '! onlyNegated shingle tile metal'],
+  ['nothing but wood', 'wood'],
+  ['wood but painted', 'wood'],
+  ['all tile except the porch', '! noMatch tile'],
+  ["i don't think it's tile", '! onlyNegated shingle wood metal'],
+  ['i want to say tile', 'tile~guess'],
+  ['definitely not wood', '! onlyNegated shingle tile metal'],
   ['um', '! noMatch'],
   ['yes', '! noMatch'],
   ['none', '! noMatch'],
@@ -163,6 +174,15 @@ const above: readonly Row[] = [
   ['chimny and skyligth', 'chimney+skylight; misspelt'],
   ['not sure', '?'],
   ['skip it', 'skip'],
+  ['chimney, nothing else', 'chimney'],
+  ['just a chimney and nothing else', 'chimney'],
+  ['nothing else', 'none'],
+  ['no one put up panels', '! onlyNegated chimney skylight cooler none'],
+  ['nobody put up panels', '! onlyNegated chimney skylight cooler none'],
+  ['nothing up there', 'none'],
+  ['no satellite dish', '! noMatch'],
+  ["i don't think so", 'none~guess'],
+  ['not that i know of', 'none~guess'],
 ];
 
 describe('a choice', () => {
@@ -174,5 +194,36 @@ describe('a choice', () => {
 describe('several at once', () => {
   it.each(above)('reads %j as %s', (text, reading) => {
     expect(say('roof.above', text)).toBe(reading);
+  });
+});
+
+describe('what is said not to be there', () => {
+  it.each([
+    ['no garage', '! noMatch'],
+    ['no problems', 'solid'],
+    ['no', 'solid'],
+    ['nothing', 'solid'],
+    ['no flap', '! onlyNegated solid hollow'],
+    ['no garage, but one is hollow', '! noMatch hollow'],
+    ['none are hollow', '! onlyNegated solid flap'],
+    ['nothing hollow', '! onlyNegated solid flap'],
+    ['nobody has a dog door', '! onlyNegated solid hollow'],
+    ["i don't think they're hollow", '! onlyNegated solid flap'],
+  ])('reads %j as %s', (text, reading) => {
+    expect(say('openings.doors', text)).toBe(reading);
+  });
+});
+
+describe('a phrase that stands for two options at once', () => {
+  it.each([
+    ['covered porch', 'deck+cover'],
+    ['a covered porch in front', 'deck+cover'],
+    ['covered porch, nothing else', 'deck+cover'],
+    ['porch', 'deck'],
+    ['porch roof', 'cover'],
+    ['no covered porch', '! noMatch'],
+    ['no pool', '! noMatch'],
+  ])('reads %j as %s', (text, reading) => {
+    expect(say('zone0.attached', text)).toBe(reading);
   });
 });

@@ -119,6 +119,26 @@ export const questions: readonly Question[] = [
     max: '24 in',
     picks: gapPicks,
   }),
+  question('openings', 'openings.doors', 'How are the outside doors?', {
+    kind: 'several',
+    options: [
+      { id: 'solid', label: 'All solid and tight', words: ['solid', 'none', 'no problems'], alone: true },
+      { id: 'hollow', label: 'A hollow or thin door', words: ['hollow', 'thin'] },
+      { id: 'flap', label: 'A pet flap or other flap', words: ['flap', 'dog door'] },
+    ],
+  }),
+  question('openings', 'openings.power', 'Can everyone open the garage door by hand?', {
+    kind: 'yesNo',
+    words: { yes: ['everyone', 'has a battery'], no: ['only me', 'too heavy'] },
+  }),
+  question('zone0', 'zone0.attached', 'Which of these are fixed to the house?', {
+    kind: 'several',
+    options: [
+      { id: 'deck', label: 'A deck or raised porch', words: ['deck', 'porch', 'covered porch'] },
+      { id: 'cover', label: 'A patio cover', words: ['pergola', 'porch roof', 'covered porch'] },
+      { id: 'none', label: 'None of these', words: ['nothing', 'no'], alone: true },
+    ],
+  }),
   question('siding', 'siding.kind', 'What are the walls made of, on each side?', {
     kind: 'choice',
     by: 'side',
@@ -141,6 +161,18 @@ export const questions: readonly Question[] = [
     kind: 'count',
     counts: 'trees',
     short: 'number of trees',
+  }),
+  question('trees', 'trees.kind', 'What kind of tree is it?', {
+    kind: 'choice',
+    of: 'trees',
+    options: [
+      { id: 'resinous', label: 'Needles or oil, such as pine or fir', words: ['pine', 'fir', 'juniper'] },
+      {
+        id: 'broadleaf',
+        label: 'Broad leaves, such as oak or maple',
+        words: ['oak', 'maple', 'apple', 'fruit tree'],
+      },
+    ],
   }),
   question('trees', 'trees.side', 'On which side does this tree stand?', { kind: 'sides', of: 'trees' }),
   question('trees', 'trees.height', 'How tall is this tree?', {

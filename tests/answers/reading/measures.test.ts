@@ -21,6 +21,15 @@ const height: readonly Row[] = [
   ['1 ft', '! outside'],
   ['400 ft', '! outside'],
   ['tall', '! notAMeasure'],
+  ['that one is 20 ft', metres(20)],
+  ['the one in the back', '! notAMeasure'],
+  ['20 100', '! notAMeasure'],
+  ['20 30', '! notAMeasure'],
+  ['20 ft tall and 10 wide', '! notAMeasure'],
+  ['15 years old', '! notAMeasure'],
+  ['2O feet', metres(20)],
+  ['for feet', `${metres(4)}; misspelt`],
+  ['20, maybe 25 feet', `${metres(25)}~guess; of ${metres(20)}..${metres(25)}`],
   ['10 kg', '! notAMeasure'],
   ['-4 ft', '! notAMeasure'],
   ['not sure', '?'],
@@ -52,6 +61,15 @@ const gap: readonly Row[] = [
   ['the second one', '0.0064'],
   ['the last one', '0.0191'],
   ['3 ft', '! outside'],
+  ['the one by the door', '! notAMeasure'],
+  ['two fingers', '! notAMeasure'],
+  ['2 fingers wide', '! notAMeasure'],
+  ['a finger and a half', '! notAMeasure'],
+  ['half a finger', '! notAMeasure'],
+  ['wider than a finger', '0.0192; of 0.0191..'],
+  ['less than a pencil', '0.0064; of 0..0.0064'],
+  ['no more than a pencil', '0.0064; of 0..0.0064'],
+  ['a pencil or more', '0.0064; of 0.0064..'],
   ['a pencil or a finger', '! ambiguous 1/4 in 3/4 in'],
 ];
 
@@ -83,6 +101,17 @@ const houses: readonly Row[] = [
   ['left 10 ft, not sure about the rest', 'front ?, left 3.048, back ?, right ?'],
   ['not sure', 'front ?, left ?, back ?, right ?'],
   ['front tall', '! notAMeasure'],
+  ['20 30 40 70', 'front 6.096, left 9.144, back 12.192, right 21.336; in ft'],
+  ['20 30 none in sight 70', 'front 6.096, left 9.144, back 91.44, right 21.336; in ft'],
+  ['20 ft 30 ft none in sight and 70 ft', 'front 6.096, left 9.144, back 91.44, right 21.336'],
+  ['none in sight, none in sight, 20, 10', 'front 91.44, left 91.44, back 6.096, right 3.048; in ft'],
+  ['twenty five thirty ten fifty', 'front 7.62, left 9.144, back 3.048, right 15.24; in ft'],
+  ['20, ?, 30, not sure', 'front 6.096, left ?, back 9.144, right ?; in ft'],
+  ['20 30 none in sight', '! notAMeasure'],
+  ['20 100', '! notAMeasure'],
+  ['the one on the left is 10 ft', 'left 3.048; without front back right'],
+  ['left over 50', 'left 15.24; in ft; of 15.24..; without front back right'],
+  ['front 60, back 40, sides 10', 'front 18.288, left 3.048, back 12.192, right 3.048; in ft'],
 ];
 
 const year: readonly Row[] = [
@@ -129,6 +158,18 @@ describe('lengths', () => {
 describe('lengths by side', () => {
   it.each(houses)('reads %j as %s', (text, reading) => {
     expect(say('about.next-house', text)).toBe(reading);
+  });
+});
+
+describe('values in a row', () => {
+  it('go to the sides that are asked about, in that order, when there are as many', () => {
+    const two = { sides: ['front', 'back'] as const };
+    expect(say('about.next-house', '20 100', two)).toBe('front 6.096, back 30.48; in ft');
+    expect(say('about.next-house', 'twenty five', two)).toBe('front 7.62, back 7.62; in ft');
+    expect(say('about.next-house', '2 ft 6', two)).toBe('front 0.762, back 0.762');
+    const three = { sides: ['front', 'left', 'back'] as const };
+    expect(say('about.next-house', '20 30 40', three)).toBe('front 6.096, left 9.144, back 12.192; in ft');
+    expect(say('about.next-house', '2 ft 6 in 3 ft', three)).toBe('! notAMeasure');
   });
 });
 

@@ -80,6 +80,37 @@ const lines: readonly Row[] = [
   ['1 and 2', '! oneOnly yes no'],
   ['purple', '! noMatch'],
   ['no problem', '! noMatch yes no'],
+  ["i can but my wife can't", '! noMatch yes no'],
+  ["i can't but my husband can", '! noMatch yes no'],
+  ['yes but not at night', '! noMatch yes no'],
+  ['yes but they are on the other side of the street', '! noMatch yes no'],
+  ['yes but only a few', 'yes'],
+  ["yes but i'm not sure", 'yes~guess'],
+  ['no, but the neighbor has one', '! noMatch yes no'],
+  ['no except for the phone line', '! noMatch yes no'],
+  ['all but one', '! noMatch'],
+  ['no, well, maybe', '?'],
+  ["no i don't know", '?'],
+  ["no, can't see from here", '?'],
+  ['not really but sometimes', '! noMatch yes no'],
+  ['yes if you count the phone line', '! noMatch yes no'],
+  ['sometimes', '! noMatch yes no'],
+  ['no, a few', '! ambiguous yes no'],
+  ['no, not a lot', 'no'],
+  ['yes, not any more', '! noMatch yes no'],
+  ["yes they don't", '! noMatch yes no'],
+  ['yes, i doubt it', '! ambiguous yes no'],
+  ['no, i think so', '! ambiguous yes no'],
+  ['most likely no', 'no~guess'],
+  ['of course not', 'no'],
+  ['definitely not', 'no'],
+  ["i'm afraid so", 'yes'],
+  ['afraid not', 'no'],
+  ["i wouldn't say so", 'no~guess'],
+  ['nobody has them', 'no'],
+  ['just the one to the house', 'yes'],
+  ['yes, nothing else', 'yes'],
+  ['yeah no', '! ambiguous yes no'],
 ];
 
 describe('yes and no as people say it', () => {
@@ -95,5 +126,26 @@ describe('yes and no as people say it', () => {
     ['yes', 'yes'],
   ])('reads %j about danger as %s', (text, reading) => {
     expect(say('about.danger', text)).toBe(reading);
+  });
+});
+
+describe('yes and no with words of their own', () => {
+  it.each([
+    ['everyone', 'yes'],
+    ['everyone can', 'yes'],
+    ['not everyone', '! ambiguous yes no'],
+    ['everyone but my mother', '! noMatch yes no'],
+    ['only me', 'no'],
+    ['no, only me', 'no'],
+    ['yes, only me', '! ambiguous yes no'],
+    ['it is too heavy for me', 'no'],
+    ["it isn't too heavy", '! ambiguous yes no'],
+    ['everyone, but it is too heavy', '! noMatch yes no'],
+    ['i think everyone', 'yes~guess'],
+    ['evryone', 'yes; misspelt'],
+    ['yes', 'yes'],
+    ['too', '! noMatch'],
+  ])('reads %j as %s', (text, reading) => {
+    expect(say('openings.power', text)).toBe(reading);
   });
 });
