@@ -150,6 +150,13 @@ describe('made-up houses', () => {
     expect(houses.filter(({ sheet }) => !holds(sheet)).map(({ name }) => name)).toEqual([]);
   });
 
+  it('have no rotten wood in walls without wood, ordinary ones apart', () => {
+    for (const { sheet, name, level } of houses)
+      for (const side of sideNames)
+        if (level !== 'ordinary' && ['stone', 'vinyl'].some((kind) => has(sheet, 'siding.kind', kind, side)))
+          expect(has(sheet, 'siding.condition', 'rotten', side), name).toBe(false);
+  });
+
   it('never have a branch above the top of its tree', () => {
     for (const { sheet, name } of houses)
       for (const key of Object.keys(sheet).filter((one) => one.endsWith('/trees.height'))) {

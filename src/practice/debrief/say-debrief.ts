@@ -95,7 +95,8 @@ function jobValue(practice: Practice, { assessment }: KnownHouse, line: AdviceLi
 function adviceParts(practice: Practice, known: KnownHouse, { advice }: Debrief): Part[] {
   const job = (line: AdviceLine) => jobValue(practice, known, line);
   const named = (action: string) => job({ action, places: [] });
-  const nothing = advice.right.length + advice.costlyFirst.length + advice.notCalledFor.length === 0;
+  const { right, costlyFirst, notCalledFor, brokenLimits, wrong } = advice;
+  const nothing = [right, costlyFirst, notCalledFor, brokenLimits, wrong].every((list) => list.length === 0);
   return [
     heading('advice'),
     ...(nothing ? [say('practice.debrief.no-advice')] : []),

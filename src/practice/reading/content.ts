@@ -32,7 +32,7 @@ const longUnits = new Set([
   'percent',
 ]);
 const little =
-  'a an the of on in at to for by from it its is are was were be been and or but with within than that this these those there their them they he she you your our we i my me his her has have had so as if any some all each most one will would can could should do does did not into onto out up down over here where what which who when around round along near house home side';
+  'a an the of on in at to for by from it its is are was were be been and or but with within than that this these those there their them they he she you your our we i my me his her has have had so as if any some all each most one will would can could should do does did not into onto out up down over here where what which who when around round along near house home side like';
 
 /** A word without the ending of a verb: "moving", "moved" and "move" meet; the rest need not be a word. */
 export function rootOf(stem: string): string {

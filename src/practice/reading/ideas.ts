@@ -82,9 +82,7 @@ export function buildLexicon(reader: ContentReader, flow: Flow, content: Practic
     const text = phrases[`practice.caution/${id}`];
     return text === undefined ? [] : first(text);
   };
-  const doing = flow.actions.flatMap((one) =>
-    first(one.do).flatMap((text) => contentOf(reader, text).stems.slice(0, 1)),
-  );
+  const doing = words.doing.flatMap((text) => contentOf(reader, text).stems.slice(0, 1));
   return {
     reader,
     doing: new Set(doing),

@@ -91,6 +91,8 @@ export type HouseRules = z.infer<typeof HouseRules>;
 export const TraineeWords = z.strictObject({
   verbs: z.record(z.enum(verbNames), Phrases.min(1)),
   same: z.array(Phrases.min(2)),
+  /** Words for work: said first, a job is meant and no finding. */
+  doing: Phrases.min(1),
   questions: ById,
   findings: ById,
   actions: ById,

@@ -105,9 +105,11 @@ function sayTogether(told: readonly Told[]): Part[] {
 
 /** Asks the resident about what a message names. */
 export function ask(practice: Practice, state: PracticeState, rest: readonly Token[]): PracticeTurned {
-  const { steps, everything } = meantSteps(practice, state, rest, undefined);
-  if (everything || steps.length === 0)
-    return { state, parts: [say(everything ? 'practice.ask.what' : 'practice.says.no-such-thing')] };
+  const { steps, everything, elsewhere } = meantSteps(practice, state, rest, undefined);
+  if (everything) return { state, parts: [say('practice.ask.what')] };
+  // What is asked of other houses, and not of this one, is not there.
+  if (steps.length === 0)
+    return { state, parts: [say(elsewhere ? 'practice.says.none-here' : 'practice.says.no-such-thing')] };
   const members = new Set(steps.map((step) => step.member));
   if (steps.length > mostAtOnce && members.size > 1) {
     const ids = [...new Set(steps.map((step) => step.question.id))];

@@ -83,14 +83,9 @@ export function listFindings(practice: Practice, state: PracticeState): Practice
 
 /** The advice given so far. */
 export function listAdvice(state: PracticeState): PracticeTurned {
-  const lines = state.events.flatMap((event): Part[] =>
-    event.kind === 'advised'
-      ? [
-          say('practice.findings.line', {
-            finding: { text: `action/${event.action}/do`, values: whereverNeeded },
-          }),
-        ]
-      : [],
+  const jobs = state.events.flatMap((event) => (event.kind === 'advised' ? [event.action] : []));
+  const lines = [...new Set(jobs)].map((job) =>
+    say('practice.findings.line', { finding: { text: `action/${job}/do`, values: whereverNeeded } }),
   );
   if (lines.length === 0) return { state, parts: [say('practice.advice.none')] };
   return { state, parts: [say('practice.advice.intro'), ...lines] };

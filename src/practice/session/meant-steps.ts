@@ -54,8 +54,12 @@ export function meantSteps(
   const named = findNamedMember(flow.groups, rest);
   const members = named ? ofMember(here, named, path.facts.members(named.group)) : [];
   if (named && stems.length <= 2 && members.length > 0) return { ...nothing, steps: members };
-  const prefer = (id: string) =>
-    practice.programme.checklist.index.questions.get(id)?.stop === state.at ? 0.15 : 0;
+  const prefer = (id: string) => {
+    const question = practice.programme.checklist.index.questions.get(id);
+    if (question?.stop === state.at) return 0.15;
+    // "The roof" is that of the house, unless a shed is named or stands before the trainee.
+    return question?.of !== undefined && question.of !== named?.group ? -1 : 0;
+  };
   const among = members.length > 0 ? members : here;
   const all = matchIdeas(practice.lexicon.questions, stems, prefer);
   const there = all.filter((match) => among.some((step) => step.question.id === match.id));

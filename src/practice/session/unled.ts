@@ -2,6 +2,7 @@ import { say } from '../../conversation/turned.ts';
 import type { Practice } from '../practice.ts';
 import { contentOfTokens } from '../reading/content.ts';
 import { matchIdeas } from '../reading/match.ts';
+import { advise } from './advise.ts';
 import { ask } from './ask.ts';
 import { find } from './find.ts';
 import { goTo, namedStop, titledStop } from './go.ts';
@@ -43,10 +44,12 @@ export function unled(practice: Practice, state: PracticeState, said: Said): Pra
     (ideas) => matchIdeas(ideas, stems)[0],
   );
   const most = Math.max(finding?.score ?? 0, job?.score ?? 0, thing?.score ?? 0);
+  if (lexicon.doing.has(stems[0] ?? ''))
+    return (job?.score ?? 0) >= likely
+      ? advise(practice, state, { ...said, rest: said.tokens })
+      : { state, parts: [say('practice.unled')] };
   const here = practice.programme.checklist.index.questions.get(thing?.id ?? '')?.stop === state.at;
   if (here && thing?.score === most && most >= surely) return look(practice, state, said.tokens);
-  const isJob = lexicon.doing.has(stems[0] ?? '');
-  if (finding?.score === most && most >= surely && stems.length > 1 && !isJob)
-    return find(practice, state, said);
+  if (finding?.score === most && most >= surely && stems.length > 1) return find(practice, state, said);
   return { state, parts: [say(most >= likely ? 'practice.unled' : 'practice.not-understood')] };
 }
