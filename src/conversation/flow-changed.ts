@@ -49,6 +49,10 @@ interface Refitted {
   readonly again: number;
 }
 
+/** The answers of a sheet that can be answers to the questions as they are. */
+export const fittingAnswers = (programme: Programme, record: WalkRecord): AnswerSheet =>
+  refit(programme, record).sheet;
+
 /** The sheet under the questions as they now are: renamed ones follow, those that no longer fit are asked again. */
 function refit(programme: Programme, record: WalkRecord): Refitted {
   const { questions } = programme.checklist.index;

@@ -16,6 +16,16 @@ const BySide = z.looseObject({
 
 const Sheet = z.record(z.string(), z.discriminatedUnion('status', [Given, Unknown, BySide]));
 
+const Moment = z.string().refine((text) => !Number.isNaN(Date.parse(text)), 'must be a time');
+
+const Call = z.looseObject({
+  since: Moment,
+  opened: z.array(z.string()),
+  minutes: z.number().exactOptional(),
+  behalf: z.string().exactOptional(),
+  callBack: z.string().exactOptional(),
+});
+
 const Stored = z.looseObject({
   id: z.string().min(1),
   flow: z.string(),
@@ -29,8 +39,9 @@ const Stored = z.looseObject({
     pending: z.looseObject({ kind: z.string() }).exactOptional(),
   }),
   revision: z.number().int().min(0),
-  startedAt: z.string(),
-  updatedAt: z.string(),
+  startedAt: Moment,
+  updatedAt: Moment,
+  call: Call.exactOptional(),
   notes: z.array(z.looseObject({ key: z.string().exactOptional(), text: z.string() })),
   done: z.array(z.looseObject({ action: z.string(), date: z.string() })).exactOptional(),
   earlier: z.array(z.looseObject({ date: z.string(), sheet: Sheet })).exactOptional(),

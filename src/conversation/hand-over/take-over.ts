@@ -1,6 +1,8 @@
+import type { AnswerSheet } from '../../answers/answer.ts';
 import { isOpen, pathOf } from '../../answers/path.ts';
 import { withoutPending, withPending } from '../advance.ts';
 import type { CallState } from '../call/call-state.ts';
+import { fittingAnswers } from '../flow-changed.ts';
 import type { Message, Part } from '../message.ts';
 import type { Programme } from '../programme.ts';
 import { readYesNo } from '../read-yes-no.ts';
@@ -35,11 +37,12 @@ function callOver(given: WalkRecord): CallState | undefined {
 }
 
 /** What waits goes on where it stopped; a walk that ended early goes on with what was not asked. */
-function cursorOver(programme: Programme, { cursor, sheet }: WalkRecord): Cursor {
-  const open = pathOf(programme.checklist.index, sheet).steps.some((step) => isOpen(step, sheet));
-  if (!open) return { phase: cursor.phase === 'finished' ? 'finished' : 'readBack' };
+function cursorOver(programme: Programme, cursor: Cursor, sheet: AnswerSheet): Cursor {
+  const { steps, byKey } = pathOf(programme.checklist.index, sheet);
   const { phase, key } = cursor;
-  return phase === 'asking' && key !== undefined ? { phase, key } : { phase: 'asking' };
+  if (!steps.some((step) => isOpen(step, sheet)))
+    return { phase: phase === 'finished' ? 'finished' : 'readBack' };
+  return phase === 'asking' && key !== undefined && byKey.has(key) ? { phase, key } : { phase: 'asking' };
 }
 
 /**
@@ -49,12 +52,15 @@ function cursorOver(programme: Programme, { cursor, sheet }: WalkRecord): Cursor
 export function carriedOver(programme: Programme, own: WalkRecord, given: WalkRecord): WalkRecord {
   const { call: _, silent: __, ...rest } = given;
   const call = own.audience === 'volunteer' ? callOver(given) : undefined;
+  // It comes from outside: what is no answer to a question is left out.
+  const sheet = fittingAnswers(programme, given);
   return {
     ...rest,
     id: own.id,
     audience: own.audience,
     language: own.language,
-    cursor: cursorOver(programme, given),
+    sheet,
+    cursor: cursorOver(programme, given.cursor, sheet),
     revision: own.revision,
     notes: call ? given.notes : [],
     ...(call ? { call } : {}),

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createMemoryStore } from '../../../src/storage/memory/memory-store.ts';
+import { walk } from '../../storage/walks.ts';
+import { realProgramme } from '../../support/programme.ts';
 import { signedRequest, smsRequest, telegramRequest } from '../channel-contract.ts';
 import { openSettings, type TestSite, testSite } from '../test-site.ts';
 
@@ -213,6 +215,34 @@ describe('the addresses for programs of volunteers', () => {
       expect((await ask(site(), '/hand-overs', body, 'x')).status).toBe(422);
     },
   );
+
+  const strange = {
+    sheet: {
+      'about.place': { status: 'given', value: 7 },
+      'roof.covering': { status: 'given', value: ['tile'] },
+      'about.next-house': { status: 'bySide', sides: { front: { status: 'given', value: 'far' } } },
+      'no.such': { status: 'notSure' },
+    },
+    cursor: { phase: 'asking', key: 'no.such' },
+    flow: realProgramme().checklist.flow.fingerprint,
+  };
+
+  it.each([
+    ['answers that are none', strange],
+    ['a call without times', { ...strange, call: { since: '2026-06-12T16:00:00Z', opened: ['what'] } }],
+    ['the order to leave', { cursor: { phase: 'emergency', pending: { kind: 'safe' } } }],
+  ])('take a walk with %s without harm', async (_, changes) => {
+    const at = site();
+    const left = await ask(at, '/hand-overs', { walk: walk('w', changes as never) }, 'leave');
+    expect(left.status).toBe(201);
+    for (const audience of ['resident', 'volunteer']) {
+      const again = await ask(at, '/hand-overs', { walk: walk('w', changes as never) }, `leave ${audience}`);
+      const person = jsonTalk(at, audience);
+      const reply = await person.start({ audience, text: again.body['code'] });
+      expect(reply.phase).toBe('asking');
+      expect((await person.type('help')).phase).toBe('asking');
+    }
+  });
 
   it('are closed to whoever has no secret', async () => {
     const request = new Request('https://walks.example.org/hand-overs/take', {
