@@ -98,7 +98,7 @@ describe('an answer in words', () => {
       `front and right: ${label('wood')}; left: ${label('stone')}`,
     );
     expect(said('siding.kind', sides({ front: wood, left: wood, back: wood, right: wood }))).toBe(
-      `all sides: ${label('wood')}`,
+      `${label('wood')}, on all sides`,
     );
     expect(said('siding.kind', sides({ back: wood }))).toBe(`back: ${label('wood')}`);
     expect(said('siding.kind', sides({ front: wood, back: { status: 'notSure' } }))).toBe(
