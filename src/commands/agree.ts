@@ -1,10 +1,11 @@
+import { sayProblem } from '../flow/problem.ts';
 import { compareSheets } from '../practice/agreement/compare-sheets.ts';
 import { agreementParts } from '../practice/agreement/say-agreement.ts';
 import { layoutWidth, wrapText } from '../terminal/wrap-text.ts';
 import { wordReply } from '../wording/word-reply.ts';
 import { write } from './io.ts';
 import { loadPractice, practiceWording } from './practice/load-practice.ts';
-import { readHouseFile } from './practice/read-house-file.ts';
+import { readHouseFiles } from './practice/read-house-file.ts';
 import type { Register } from './register.ts';
 
 /** A line in rows, those after the first set under its text. */
@@ -25,8 +26,10 @@ export const registerAgree: Register = (program, io) => {
     .action(async (first: string, second: string, options: { json?: boolean }) => {
       const practice = await loadPractice();
       const { checklist } = practice.programme;
-      const one = readHouseFile(checklist.index, first).sheet;
-      const other = readHouseFile(checklist.index, second).sheet;
+      const files = readHouseFiles(checklist.index, [first, second]);
+      const [one = {}, other = {}] = files.map((file) => file.sheet);
+      const warnings = files.flatMap((file) => file.warnings);
+      await write(io.stderr, warnings.map((warning) => `${sayProblem(warning)}\n`).join(''));
       const agreement = compareSheets(checklist, one, other);
       if (options.json) {
         await write(io.stdout, `${JSON.stringify(agreement, null, 2)}\n`);

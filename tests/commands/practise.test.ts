@@ -70,7 +70,7 @@ describe('practise', () => {
     [['practise', '--level', 'impossible'], 'There is no level "impossible"'],
     [['practise', '--part', 'cellar'], 'There is no part "cellar"'],
     [['practise', '--place', 'atlantis'], 'There is no place "atlantis"'],
-    [['practise', '--house', 'no-such-file.yaml'], 'cannot be read'],
+    [['practise', '--house', 'no-such-file.yaml'], 'There is no file'],
     [['practise', 'consent', 'perhaps'], 'Say "consent yes" or "consent no"'],
   ])('%j is a mistake that is said plainly', async (argv, message) => {
     const { code, err } = await run([...argv, '--as', 'mistake']);

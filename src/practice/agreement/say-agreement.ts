@@ -13,7 +13,19 @@ function answerValue(question: string, answer: Answer | undefined, side: Side | 
   return one === undefined ? { text: 'agree.no-answer' } : { answer: one, question };
 }
 
-/** One line, or one for each side on which the answers differ. */
+/** Sides on which the two differ in the same way are told together. */
+function alikeSides({ sides, first, second }: AnswerDifference): Side[][] {
+  const on = (answer: Answer | undefined, side: Side) =>
+    answer?.status === 'bySide' ? answer.sides[side] : answer;
+  const groups = new Map<string, Side[]>();
+  for (const side of sides) {
+    const key = JSON.stringify([on(first, side) ?? null, on(second, side) ?? null]);
+    groups.set(key, [...(groups.get(key) ?? []), side]);
+  }
+  return [...groups.values()];
+}
+
+/** One line, or one for each way in which the answers differ by side. */
 function answerParts(difference: AnswerDifference): Part[] {
   const { question, member, sides, first, second } = difference;
   const thing = { text: `question/${question}/short` };
@@ -23,7 +35,9 @@ function answerParts(difference: AnswerDifference): Part[] {
   });
   if (member) return [say('agree.answer.member', { thing, member: { member }, ...both() })];
   if (sides.length === 0) return [say('agree.answer', { thing, ...both() })];
-  return sides.map((side) => say('agree.answer.side', { thing, side: { sides: [side] }, ...both(side) }));
+  return alikeSides(difference).map((alike) =>
+    say('agree.answer.side', { thing, side: { sides: alike }, ...both(alike[0]) }),
+  );
 }
 
 function findingPart({ pair, foundBy }: FindingDifference): Part {
