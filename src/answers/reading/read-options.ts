@@ -77,7 +77,26 @@ function chooseOne(marks: readonly Mark[], prepared: PreparedQuestion): Picked |
   return noValue({ code: parts.some((part) => part.either) ? 'ambiguous' : 'oneOnly' }, ids);
 }
 
+/** "Chimney yes, skylights no": each named with its own yes or no. */
+function oneByOne(marks: readonly Mark[], prepared: PreparedQuestion): Picked | undefined {
+  const meaning = meaningOf(marks);
+  if (meaning.length < 4 || meaning.length % 2 === 1) return undefined;
+  const yes: string[] = [];
+  for (let at = 0; at < meaning.length; at += 2) {
+    const [named, said] = [meaning[at], meaning[at + 1]];
+    const [id, ...more] = named?.role === 'option' ? (named.ids ?? []) : [];
+    if (id === undefined || more.length > 0 || (said?.role !== 'yes' && said?.text !== 'no'))
+      return undefined;
+    if (said.role === 'yes') yes.push(id);
+  }
+  return yes.length > 0
+    ? { ids: optionIds(prepared).filter((id) => yes.includes(id)), strict: true }
+    : undefined;
+}
+
 function chooseSeveral(marks: readonly Mark[], prepared: PreparedQuestion): Picked | NoValue {
+  const told = oneByOne(marks, prepared);
+  if (told !== undefined) return told;
   const parts = pickParts(marks, prepared);
   const ids = unique(parts.flatMap((part) => part.ids));
   const strict = parts.every((part) => part.unknown === 0 && !part.loose);
@@ -116,6 +135,8 @@ function choose(marks: readonly Mark[], prepared: PreparedQuestion, many: boolea
   return many ? chooseSeveral(marks, prepared) : chooseOne(marks, prepared);
 }
 
+const COMMA: Mark = { role: 'comma', text: ',', start: 0, end: 0 };
+
 /** "All except the panels", "nothing but leaves": what stands before the word, less or only what follows it. */
 function withExcept(
   before: readonly Mark[],
@@ -125,13 +146,14 @@ function withExcept(
   const left = splitParts(before).map((part) => pickPart(part, prepared, false));
   // "All but 2" is one phrase, and so is a mere "except 2": all are meant.
   const whole =
-    left.some((part) => part.all) || left.every((part) => part.unknown === 0 && part.ids.length === 0);
+    left.some((part) => part.all) ||
+    left.every((part) => part.unknown === 0 && part.ids.length === 0 && part.denied.length === 0);
   const none = (part: PickedPart) => part.ids.length > 0 && part.ids.every((id) => id === prepared.noneId);
   const only = left.some((part) => part.none || none(part));
   const named = left.some((part) => part.ids.length > 0 && !none(part));
   if (named || !(whole || only)) {
     const both = chooseSeveral(before, prepared);
-    return 'kind' in both ? chooseSeveral([...before, ...after], prepared) : both;
+    return 'kind' in both ? chooseSeveral([...before, COMMA, ...after], prepared) : both;
   }
   const out = choose(after, prepared, true);
   if ('kind' in out) return out;

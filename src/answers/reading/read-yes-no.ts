@@ -142,7 +142,10 @@ function readOwn(
 
 /** Reads yes or no as people say it; `yes` and `no` are the values. */
 export function readYesNo(marks: readonly Mark[], prepared: PreparedQuestion): ValueReading {
-  if (namesPlaces(marks)) return byPlace(marks);
+  if (namesPlaces(marks)) return prepared.sideful ? byAmount(marks) : byPlace(marks);
+  // Where danger is asked about, a yes is a yes, whatever is said beside it.
+  const alarm = prepared.question.role === 'danger' && sideOf(marks, YES, NO) === 'yes';
+  if (alarm) return answer('yes', marks, true);
   if (holdsOnTerms(marks)) return unclear('noMatch');
   const meaning = meaningOf(marks).filter((mark) => mark.role !== 'letter' && mark.role !== 'number');
   const own = ownSide(marks);
@@ -155,6 +158,12 @@ export function readYesNo(marks: readonly Mark[], prepared: PreparedQuestion): V
   const words = meaning.some((mark) => mark.role === 'word');
   if (doubted && words) return { kind: 'value', answer: { status: 'notSure' }, strict: false };
   return standsClear(meaning, marks, prepared) ? answer(side, marks, !words) : unclear('noMatch');
+}
+
+/** "2 at the back": beside a side a number says how many there are. */
+function byAmount(marks: readonly Mark[]): ValueReading {
+  const amounts = meaningOf(marks).map((mark) => (mark.role === 'number' ? mark.value : 1));
+  return answer(amounts.every((amount) => amount === 0) ? 'no' : 'yes', marks, true);
 }
 
 function byPlace(marks: readonly Mark[]): ValueReading {

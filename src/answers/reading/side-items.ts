@@ -36,7 +36,10 @@ function numberedSides(
 ): readonly Side[] {
   const { kind } = prepared.question;
   if (kind !== 'yesNo' && kind !== 'sides') return [];
-  return marks.some((mark) => mark.role === 'sides' || mark.role === 'word') ? [] : asked;
+  // "3 on each side" counts things; "all but 3" names a side.
+  const counted =
+    marks.some((mark) => mark.role === 'allSides') && !marks.some((mark) => mark.role === 'except');
+  return counted || marks.some((mark) => mark.role === 'sides' || mark.role === 'word') ? [] : asked;
 }
 
 /** "Both front and back": beside named sides the word adds nothing; alone it needs two sides. */

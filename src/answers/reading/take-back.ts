@@ -128,7 +128,9 @@ function correctedSides(
   const [named, anew] = [sidesIn(turn.before, prepared), sidesIn(turn.after, prepared)];
   if (named === 0 && anew === 0) return second;
   if (named === 1 && anew > 0) return second;
-  const answer = named === 1 ? sameSide(first, second.answer) : undefined;
+  // "No wait, the garage side is wood" is about some side that is not known by that name.
+  const strange = markTokens(turn.after.tokens, prepared).some((mark) => mark.role === 'word');
+  const answer = named === 1 && !strange ? sameSide(first, second.answer) : undefined;
   if (answer?.status !== 'bySide' || second.answer.status !== 'bySide') return unclear;
   const missing = (Object.keys(second.answer.sides) as Side[]).filter((side) => !answer.sides[side]);
   const note = { ...second.note, ...(missing.length > 0 ? { missing } : {}) };

@@ -112,7 +112,7 @@ export const ENGLISH_TALK_WORDS: TalkWords = {
     'both sides|on both sides|at both sides|to both sides|the sides|on the sides|at the sides|either side|on either side|left and right both',
   ),
   notSides: list(
-    'right against|right next to|right next|right up against|right up to|right on it|right there|right here|right now|right away|left from|left behind|left there|left lying|left standing|left out|right above|right below|right under|right by it|right behind it|all right|alright|thats right|left over|left to do|right at the wall|right at the house',
+    'right against|right next to|right next|right up against|right up to|right on it|right there|right here|right now|right away|left from|left behind|left there|left lying|left standing|left out|right above|right below|right under|right by it|right behind it|all right|alright|thats right|left over|left to do|right at the wall|right at the house|right to the ground|right down to|right into the ground|right to the grass',
   ),
   sideLetters: { front: 'f', left: 'l', back: 'b', right: 'r' },
   sideThings: list(

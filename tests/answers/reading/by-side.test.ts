@@ -89,6 +89,8 @@ const onWhichSides: readonly Row[] = [
   ['left or right', '! mixedSides'],
   ['not left or right', 'left no, right no; without front back'],
   ['two sides', '! noMatch'],
+  ['2 back 1 left', 'front no, left yes, back yes, right no'],
+  ['3 on each side', 'front yes, left yes, back yes, right yes'],
   ['two sides, front and left', 'front yes, left yes, back no, right no'],
   ['just the back one', 'front no, left no, back yes, right no'],
   ['front yes but only if it rains', '! noMatch'],

@@ -56,6 +56,7 @@ const unclear: readonly Row[] = [
   ['about.lines', 'yes i mean sort of', '! noMatch'],
   ['about.next-house', 'front 20, left 10, no wait, 30', '! mixedSides'],
   ['roof.gutter-litter', 'front and left, no wait, right', '! mixedSides'],
+  ['siding.kind', 'wood everywhere, no wait the garage side is stucco', '! mixedSides'],
   ['siding.kind', 'front wood, left vinyl, i mean left wood, back wood', '! mixedSides'],
 ];
 

@@ -123,6 +123,9 @@ describe('yes and no as people say it', () => {
     ['no danger', 'no'],
     ['nothing is burning', 'no'],
     ['no, all good', 'no'],
+    ['yes but far away', 'yes'],
+    ['yes if you count the smoke last week', 'yes'],
+    ["no but there's a warning", '! noMatch yes no'],
     ['yes', 'yes'],
   ])('reads %j about danger as %s', (text, reading) => {
     expect(say('about.danger', text)).toBe(reading);
