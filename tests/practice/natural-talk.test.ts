@@ -59,6 +59,20 @@ describe('questions about danger', () => {
   );
 });
 
+describe('an order to leave given to the played resident', () => {
+  it.each(['tell them leave now and call 911', 'tell the resident to leave now'])(
+    'is no emergency of the trainee, alarm or not: "%s"',
+    (text) => {
+      expect(sessionOf('go to the vents', text).state.phase).toBe('walking');
+    },
+  );
+
+  it('is one where it speaks of the trainee', () => {
+    const { state } = sessionOf('tell them to leave, my house is on fire');
+    expect(state.phase === 'emergency' || state.pending?.kind === 'emergency').toBe(true);
+  });
+});
+
 describe('finding the way', () => {
   it('goes on and back in the order of the walk', () => {
     expect(sessionOf('next').state.at).toBe('about');
@@ -132,6 +146,8 @@ describe('what is said with no word for what is done', () => {
     ['bark mulch at the front', 'zone0.bark@front'],
     ['i found debris in gutters at the back', 'roof.gutter-litter@back'],
     ['I notice leaves on the roof', 'roof.litter'],
+    ['i find quarter inch mesh on the high vents at the front', 'vents.coarse-high@front'],
+    ['no mesh on the low vents at the back', 'vents.open-low@back'],
   ])('is a finding where it says one: "%s"', (text, pair) => {
     expect(recordedPairs(sessionOf('go to the fences', text).state)).toEqual([pair]);
   });

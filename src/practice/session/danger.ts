@@ -2,6 +2,7 @@ import { findDanger } from '../../answers/reading/read-emergency.ts';
 import type { Practice } from '../practice.ts';
 import { contentOfTokens } from '../reading/content.ts';
 import { type Ideas, matchIdeas, meant } from '../reading/match.ts';
+import { findPhrase } from '../reading/promise.ts';
 import type { Said } from './said.ts';
 
 /** Words of danger in a message, and whether the message explains them: a caution about burning is no alarm. */
@@ -13,15 +14,25 @@ export interface HeardDanger {
 const self = new Set(['i', 'me', 'my', 'mine', 'we', 'us', 'our', 'here']);
 
 /** "Is there any smoke?" asks the played resident; "is that smoke?" and "is there smoke near me?" do not. */
-function asksWhether({ tokens }: Said): boolean {
-  const words = tokens.map(({ text }) => text);
-  return (
-    ['any', 'there', 'you'].some((word) => words.includes(word)) && !words.some((word) => self.has(word))
-  );
+function asksWhether(said: Said): boolean {
+  return said.tokens.some(({ text }) => ['any', 'there', 'you'].includes(text)) && !isAboutSelf(said);
+}
+
+/** What comes after the leading words: the "I" of "I advise" is no trainee in danger. */
+const isAboutSelf = ({ rest }: Said): boolean => rest.some(({ text }) => self.has(text));
+
+/** An order to leave, given to the played resident, also when no alarm is played or it is over. */
+function sendsAway(practice: Practice, said: Said): boolean {
+  const { leave, promises } = practice.content.words;
+  const isTold = said.verb === 'tell' || said.verb === 'advise';
+  const isOrder = isTold && findPhrase(said.rest, leave, promises.denies) !== undefined;
+  return isOrder && !isAboutSelf(said);
 }
 
 /** What the played resident is spoken to about explains even a sure cry: "have you been told to leave?" */
-function speaksToResident({ verb, tokens }: Said): boolean {
+function speaksToResident(said: Said): boolean {
+  const { verb, tokens } = said;
+  if (isAboutSelf(said)) return false;
   if (verb === 'wonder') return tokens.some(({ text }) => text === 'you');
   return verb === 'ask' || verb === 'caution' || verb === 'advise';
 }
@@ -51,7 +62,7 @@ function ideasFor(practice: Practice, said: Said): Ideas | undefined {
 export function heardDanger(practice: Practice, said: Said): HeardDanger | undefined {
   const { flow } = practice.programme.checklist;
   const danger = findDanger(said.tokens, practice.words, flow.questions);
-  if (!danger) return undefined;
+  if (!danger || sendsAway(practice, said)) return undefined;
   const ideas = ideasFor(practice, said);
   const heard = { sure: danger.sure, matched: danger.matched };
   if (!ideas || (danger.sure && !speaksToResident(said)))

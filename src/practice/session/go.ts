@@ -1,5 +1,5 @@
 import { findStop } from '../../answers/reading/find-target.ts';
-import type { Token } from '../../answers/reading/tokens.ts';
+import { stemsOf, type Token } from '../../answers/reading/tokens.ts';
 import { wordings } from '../../answers/reading/wordings.ts';
 import type { Part } from '../../conversation/message.ts';
 import { say } from '../../conversation/turned.ts';
@@ -11,11 +11,14 @@ import { stopOfThing } from './meant-steps.ts';
 import type { PracticeEvent, PracticeState } from './state.ts';
 import { type PracticeTurned, withEvents } from './turned.ts';
 
+const measures = new Set(['foot', 'ft', 'metre', 'meter', 'm', 'to', 'about'].flatMap(stemsOf));
+
 /** The words of a stop's name, then without the measures that a title may add: "the yard (5 ft to 30 ft)". */
 function namesIn(tokens: readonly Token[]): string[][] {
   const words = tokens.filter((token) => token.kind !== 'mark');
   const measure = words.findIndex((token) => token.kind === 'number');
-  return [words, ...(measure > 0 ? [words.slice(0, measure)] : [])]
+  const isAdded = words.slice(measure).every((token) => token.kind === 'number' || measures.has(token.stem));
+  return [words, ...(measure > 0 && isAdded ? [words.slice(0, measure)] : [])]
     .map((list) => list.map((token) => token.stem))
     .filter((list) => list.length > 0);
 }
