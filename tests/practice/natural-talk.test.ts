@@ -180,6 +180,22 @@ describe('what is said with no word for what is done', () => {
     expect(state.events).toHaveLength(1);
   });
 
+  it.each([
+    'no leaves on the roof',
+    'I find no leaves on the roof',
+    'no problems here',
+    "I don't see any bark mulch",
+  ])('is no finding where it says that there is none: "%s"', (text) => {
+    const { state } = sessionOf('go to the fences', text);
+    expect(recordedPairs(state)).toEqual([]);
+    expect(state.pending).toBeUndefined();
+  });
+
+  it('is a finding where what is missing is the finding', () => {
+    const { state } = sessionOf('go to the fences', 'no mesh on the high vents at the left');
+    expect(recordedPairs(state)).toEqual(['vents.open-high@left']);
+  });
+
   it('is a finding that this house can have rather than one of a shed that it has not', () => {
     expect(sessionOf('go to the roof', 'I see moss').words).not.toContain('no tree, shed or side');
   });

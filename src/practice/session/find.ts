@@ -1,3 +1,5 @@
+import { stemsOf } from '../../answers/reading/tokens.ts';
+import { wordings } from '../../answers/reading/wordings.ts';
 import { say } from '../../conversation/turned.ts';
 import { placesOf } from '../../findings/place.ts';
 import type { Practice } from '../practice.ts';
@@ -96,6 +98,25 @@ const kindOf = (pair: string): string => pair.split('@')[0] ?? '';
 const settled = { find: recordFinding, takeBack: takeBackFinding };
 const unknown = { find: 'practice.find.what', takeBack: 'practice.take-back.none' } as const;
 
+const denials = new Set(['no', 'not', 'none', 'nothing', 'never', 'dont', 'isnt', 'arent', 'doesnt', 'cant']);
+
+/** "No leaves on the roof": the finding is denied, unless it is itself that something is missing, as in "no mesh". */
+function isDenied(practice: Practice, { rest, tokens }: Said, id: string): boolean {
+  const { findings, reader } = practice.lexicon;
+  const denied = tokens.filter(({ text }) => denials.has(text.replace(/['’]/g, '')));
+  if (denied.length === 0) return false;
+  const own = findings.list.find((idea) => idea.id === id)?.weights;
+  const sentence = wordings(practice.facts.get(id)?.finding.say ?? '').flatMap(stemsOf);
+  const missing =
+    denied.some((token) => sentence.includes(token.stem)) ||
+    contentOfTokens(reader, denied).stems.some((stem) => own?.has(stem));
+  const things = contentOfTokens(
+    reader,
+    rest.filter((token) => !denied.includes(token)),
+  ).stems;
+  return !missing || matchIdeas(findings, things).length === 0;
+}
+
 /** Reads which finding is meant and does what is to be done with it: only those on the list can be taken back. */
 function readFinding(
   practice: Practice,
@@ -117,6 +138,9 @@ function readFinding(
           matchIdeas(practice.lexicon.findings, stems, preference(practice, state, known, sides)),
         )
       : matchIdeas(practice.lexicon.findings, stems).filter((match) => listed.has(match.id));
+  const [best] = matches;
+  if (verb === 'find' && best && isDenied(practice, said, best.id))
+    return { state, parts: [say('practice.find.fine')] };
   const choice = choiceOf(practice, said, verb, meant(matches));
   if (choice.ids.length === 0) return { state, parts: [say(unknown[verb])] };
   return choice.ids.length > 1 ? askWhich(state, choice) : settled[verb](practice, state, choice);
