@@ -1,9 +1,9 @@
 import { type Side, sideNames } from '../../flow/schema/base.ts';
 import type { BySideAnswer } from '../answer.ts';
 import { type Assigned, type Assignment, assignSides } from './assign-sides.ts';
+import { rulesFor } from './clause-rules.ts';
 import { type Mark, meaningOf } from './mark.ts';
 import { namesPlaces, readPlaces } from './pick-by-place.ts';
-import { measuredKinds } from './prepare-options.ts';
 import type { PreparedQuestion } from './prepare-question.ts';
 import {
   everySide,
@@ -14,10 +14,9 @@ import {
   readSpread,
   type SideReader,
 } from './read-side-values.ts';
-import { type Part, readValue } from './read-value.ts';
 import { foreignWords } from './read-yes-no.ts';
 import type { ReadingContext } from './reading.ts';
-import { type ClauseRules, readClauses, type SideClauses } from './side-clauses.ts';
+import { readClauses, type SideClauses } from './side-clauses.ts';
 import { joinSelections, type SideItem, sideItems } from './side-items.ts';
 import { ENGLISH_TALK_WORDS } from './talk-words.ts';
 import { type NoValue, noValue, type ReadValue, statusOnly } from './value-reading.ts';
@@ -137,24 +136,6 @@ function readNumbered({ marks, asked }: SideReader): Assignment[] | NoValue {
     { selection: { sides, all: false, rest: false }, value: plainYesNo('yes') },
     { selection: otherSides, value: plainYesNo('no') },
   ];
-}
-
-/** "None", "a pencil" and "not sure" are whole values: nothing is added to them. */
-const standsAlone = ({ marks }: Part): boolean => {
-  const [only, ...more] = meaningOf(marks);
-  return more.length === 0 && only !== undefined && ['none', 'option', 'notSure'].includes(only.role);
-};
-
-function rulesFor(prepared: PreparedQuestion, context: ReadingContext): ClauseRules {
-  const { kind } = prepared.question;
-  return {
-    namingIsYes: kind === 'yesNo' || kind === 'sides',
-    valuesAddUp: kind === 'several',
-    joins: (first, second) =>
-      measuredKinds.has(kind) &&
-      ![first, second].some(standsAlone) &&
-      readValue({ marks: [], text: `${first.text}, ${second.text}` }, prepared, context).kind === 'value',
-  };
 }
 
 function finish(assigned: Assigned, asked: readonly Side[]): SideReading {

@@ -107,8 +107,8 @@ function measure(text: string, context: ReadingContext): Measured | Unread {
 function measureWithin(text: string, marks: readonly Mark[], context: ReadingContext): Measured | Unread {
   const read = measure(text, context);
   const named = marks.filter((mark) => mark.role === 'option');
-  if (named.length > 0 && isMultiplied(marks)) return { reason: 'notUnderstood' };
   if ('value' in read || named.length === 0 || !marks.some((mark) => mark.role === 'number')) return read;
+  if (isMultiplied(marks)) return { reason: 'notUnderstood' };
   const rest = named
     .reduce((left, mark) => left.replace(mark.text, ' '), text)
     .replace(/^[\s,]+|[\s,]+$/g, '');

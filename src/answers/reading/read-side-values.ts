@@ -90,6 +90,9 @@ export function readSpread(clauses: SideClauses, reader: SideReader, sided: bool
   const parts = sided ? clauses.spread : partsInTurn(clauses.spread, reader);
   if (!sided && parts.length > 1 && parts.length !== asked.length) return tooManyValues(parts, reader);
   if (sided && parts.length > 1) return noValue({ code: 'mixedSides' });
+  // "2 at the back" counts what is there; a number without a side says nothing of the sides.
+  if (reader.rules.namingIsYes && parts.some((part) => namesPlaces(part.marks)))
+    return noValue({ code: 'noMatch' });
   const assignments: Assignment[] = [];
   for (const [index, part] of parts.entries()) {
     const value = readPart(part, reader, assignments.at(-1)?.value);

@@ -43,6 +43,12 @@ function takesBack(marks: readonly Mark[]): boolean {
   return no >= 0 && no < last && marks.slice(last).every((mark) => isQuiet(mark) || mark.role === 'notSure');
 }
 
+/** The words of a mark as they stand in a text, apostrophes and all: "i don't know". */
+const asTyped = ({ text }: Mark): RegExp =>
+  new RegExp(
+    [...text].map((sign) => (/\w/.test(sign) ? `${sign}'?` : sign === ' ' ? '\\s+' : `\\${sign}`)).join(''),
+  );
+
 const isNumber = (mark: Mark | undefined): boolean => mark?.role === 'number';
 
 /** "2, maybe 3" is two or three. */
@@ -61,10 +67,11 @@ function readHedged(part: Part, prepared: PreparedQuestion, context: ReadingCont
   if (takesBack(part.marks)) return { kind: 'value', answer: { status: 'notSure' }, strict: false };
   let { text } = part;
   for (const hedge of hedges) {
-    const before = text.slice(0, text.indexOf(hedge.text)).replace(/[\s,]+$/, '');
-    const after = text.slice(text.indexOf(hedge.text) + hedge.text.length);
-    if (betweenNumbers(hedge, part)) text = `${before} or${after}`;
-    else text = text.replace(hedge.text, ' ');
+    const found = asTyped(hedge).exec(text);
+    if (found === null) continue;
+    const before = text.slice(0, found.index);
+    const after = text.slice(found.index + found[0].length);
+    text = betweenNumbers(hedge, part) ? `${before.replace(/[\s,]+$/, '')} or${after}` : `${before} ${after}`;
   }
   const read = readGiven({ marks, text: text.replace(/^[\s,;.-]+|[\s,;.-]+$/g, '') }, prepared, context);
   const chosen = prepared.question.kind === 'choice' || prepared.question.kind === 'several';

@@ -144,7 +144,7 @@ function readOwn(
 export function readYesNo(marks: readonly Mark[], prepared: PreparedQuestion): ValueReading {
   if (namesPlaces(marks)) return prepared.sideful ? byAmount(marks) : byPlace(marks);
   // Where danger is asked about, a yes is a yes, whatever is said beside it.
-  const alarm = prepared.question.role === 'danger' && sideOf(marks, YES, NO) === 'yes';
+  const alarm = prepared.question.role === 'danger' && sideOf(marks, new Set(['yes']), NO) === 'yes';
   if (alarm) return answer('yes', marks, true);
   if (holdsOnTerms(marks)) return unclear('noMatch');
   const meaning = meaningOf(marks).filter((mark) => mark.role !== 'letter' && mark.role !== 'number');

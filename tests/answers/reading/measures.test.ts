@@ -18,6 +18,7 @@ const height: readonly Row[] = [
   ['between 10 and 15 feet', `${metres(15)}; of ${metres(10)}..${metres(15)}`],
   ['i think 20 ft', `${metres(20)}~guess`],
   ['not sure, about 20 ft', `${metres(20)}~guess`],
+  ["i don't know, maybe 20 ft", `${metres(20)}~guess`],
   ['1 ft', '! outside'],
   ['400 ft', '! outside'],
   ['tall', '! notAMeasure'],
