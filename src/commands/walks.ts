@@ -103,8 +103,12 @@ export const registerWalks: Register = (program, io) => {
             `This deletes the walk ${id}${label === undefined ? '' : ` (${label})`} with all its answers. Say it again with --yes.`,
           );
         }
+        const left = (await store.load(id))?.call?.left;
         await store.remove(id);
-        await write(io.stdout, `Deleted: ${id}\n`);
+        const waits = left
+          ? 'A copy that was handed over may wait at the chat service until its time is over.\n'
+          : '';
+        await write(io.stdout, `Deleted: ${id}\n${waits}`);
       }),
     );
 };

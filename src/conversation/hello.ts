@@ -1,3 +1,4 @@
+import { withoutPending } from './advance.ts';
 import { closingParts } from './call/closing.ts';
 import { openingParts, resumedParts } from './call/opening.ts';
 import { askSafe } from './emergency.ts';
@@ -10,25 +11,37 @@ import { say, type Turned } from './turned.ts';
 
 function welcomeBack(programme: Programme, record: WalkRecord): Turned {
   const resumed = resume(programme, record);
-  return record.call ? { ...resumed, parts: resumedParts(record, record.call) } : resumed;
+  return record.call ? { ...resumed, parts: resumedCall(record) } : resumed;
 }
 
 function finishedBefore(programme: Programme, record: WalkRecord): Turned {
   const parts: Part[] = record.call
-    ? closingParts(programme, record)
+    ? [...(record.call.takenOver ? resumedCall(record) : []), ...closingParts(programme, record)]
     : [say('report.here'), { kind: 'report' }];
   return { record, parts: [...parts, say('help.finished', undefined, 'quiet')] };
 }
 
+/** A short question that is out of sight does not wait for a yes any more; those about danger and of an opening do. */
+function withoutStale(record: WalkRecord): WalkRecord {
+  const kind = record.cursor.pending?.kind;
+  const waits = kind === undefined || kind === 'emergency' || kind === 'safe' || kind === 'opening';
+  return waits ? record : withoutPending(record);
+}
+
+/** What a volunteer is told who comes back to a call, before what comes next. */
+const resumedCall = (record: WalkRecord): Part[] => (record.call ? resumedParts(record, record.call) : []);
+
 /** A person arrives or comes back. */
-export function hello(programme: Programme, record: WalkRecord): Turned {
+export function hello(programme: Programme, stored: WalkRecord): Turned {
+  const record = withoutStale(stored);
   const { phase } = record.cursor;
   const answered = Object.keys(record.sheet).length;
   if (phase === 'emergency') return askSafe(record);
   if (phase === 'paused') return welcomeBack(programme, record);
   if (phase === 'finished') return finishedBefore(programme, record);
-  if (phase === 'readBack') return { record, parts: readBackParts(programme.checklist, record) };
-  if (record.call && answered > 0) return { record, parts: resumedParts(record, record.call) };
+  if (phase === 'readBack')
+    return { record, parts: [...resumedCall(record), ...readBackParts(programme.checklist, record)] };
+  if (record.call && answered > 0) return { record, parts: resumedCall(record) };
   if (record.call) return { record, parts: openingParts(record.call) };
   if (answered > 0) return { record, parts: [say('walk.welcome-back', { answered })] };
   return {

@@ -2,6 +2,7 @@ import type { AnswerKey } from '../answers/answer.ts';
 import type { QuestionKind } from '../flow/flow.ts';
 import type { Side } from '../flow/schema/base.ts';
 import type { Say, TextId } from '../wording/say.ts';
+import type { HandOverTo } from './hand-over/terms.ts';
 import type { Cursor } from './record.ts';
 
 /** What a channel hands to the conversation. */
@@ -58,8 +59,8 @@ export interface Reply {
   readonly phase: Cursor['phase'];
   readonly progress: Progress;
   readonly revision: number;
-  /** The walk is left for somebody else; what became of that is told before the parts. */
-  readonly handsOver?: true;
+  /** The walk is left for somebody else, or what was left brought up to date; what became of that is told with the parts. */
+  readonly handsOver?: HandOverTo | 'renew';
 }
 
 /** How far the walk is. */

@@ -97,8 +97,17 @@ export interface WaitingWalk {
 
 /** Walks between two people. Not its business: codes, sealing, how long they wait. */
 export interface HandOverStore {
-  /** Keeps it, unless it is there or was taken already; `false`: the code belongs to another walk. */
-  readonly leave: (waiting: WaitingWalk) => Promise<boolean>;
+  /**
+   * Keeps it, in place of what waits under the same code from the same walk. `taken`: somebody took that already;
+   * `other`: the code belongs to another walk. Then nothing is changed.
+   */
+  readonly leave: (waiting: WaitingWalk) => Promise<'left' | 'taken' | 'other'>;
+  /** The codes under which a walk waits untaken. */
+  readonly untaken: (walk: WalkId) => Promise<readonly string[]>;
+  /** Changes what waits untaken under a code, not its time. */
+  readonly renew: (code: string, sealed: string) => Promise<void>;
+  /** Takes back whatever comes from a walk. */
+  readonly withdraw: (walk: WalkId) => Promise<void>;
   /** What waits under a code, still untaken. */
   readonly waiting: (code: string, now: string) => Promise<string | undefined>;
   /** Takes what waits, once; whoever took it gets the same again until `again`, in case it got lost on the way. */

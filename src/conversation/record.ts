@@ -2,6 +2,7 @@ import type { AnswerKey, AnswerSheet } from '../answers/answer.ts';
 import type { Audience, UnitSystem } from '../wording/say.ts';
 import type { AnswerKinds } from './answer-kinds.ts';
 import type { CallState, OpeningAsk } from './call/call-state.ts';
+import type { HandOverTo } from './hand-over/terms.ts';
 
 /** Unguessable name of a walk. */
 export type WalkId = string & { readonly walkId: unique symbol };
@@ -12,8 +13,8 @@ export type Pending =
   | { readonly kind: 'forget' }
   | { readonly kind: 'emergency'; readonly matched: string }
   | { readonly kind: 'safe' }
-  /** Whether the answers of a call may be passed on. */
-  | { readonly kind: 'handOver' }
+  /** Whether a call may be passed on; `closing`: asked before it is closed. */
+  | { readonly kind: 'handOver'; readonly to: HandOverTo; readonly closing?: true }
   /** Whether answers that were passed on take the place of those here. */
   | { readonly kind: 'takeOver'; readonly code: string }
   /** One of the questions at the start of a guided call. */

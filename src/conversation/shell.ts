@@ -1,5 +1,5 @@
 import type { HandOvers } from './hand-over/hand-over.ts';
-import { withLeft } from './hand-over/leave.ts';
+import { withLeft, withWarning } from './hand-over/leave.ts';
 import type { CodeMet } from './hand-over/take-over.ts';
 import type { Message, Reply } from './message.ts';
 import { newWalk } from './new-walk.ts';
@@ -77,10 +77,25 @@ async function aroundOf(shell: Shell, record: WalkRecord, message: Message): Pro
   };
 }
 
-/** A turn that was kept, with the code under which its walk was left, where it was to be. */
-async function kept({ handOvers }: Shell, record: WalkRecord, reply: Reply): Promise<KeptTurn> {
-  if (!reply.handsOver || !handOvers) return { record, reply };
-  return { record, reply: withLeft(reply, await handOvers.leave(record, reply.revision)) };
+/** What a kept turn does to what waits for somebody else, told with its reply. */
+async function handedOver(
+  { handOvers }: Shell,
+  record: WalkRecord,
+  reply: Reply,
+  erase?: true,
+): Promise<Reply> {
+  const what = reply.handsOver;
+  if (!what) return reply;
+  const withdrawn = erase && handOvers ? await handOvers.withdraw(record.id) : false;
+  if (erase) return withdrawn ? reply : withWarning(reply, 'hand-over.still-waits');
+  if (record.revision !== reply.revision)
+    // The message came before, and the walk went on since: nothing of later may get under its code.
+    return what === 'renew' ? reply : withWarning(reply, 'hand-over.told-before');
+  if (what === 'renew') {
+    const renewed = handOvers ? await handOvers.renew(record) : false;
+    return renewed ? reply : withWarning(reply, 'hand-over.not-renewed');
+  }
+  return handOvers ? withLeft(reply, await handOvers.leave(record, what), what) : reply;
 }
 
 /**
@@ -104,7 +119,7 @@ export async function handleMessage(
     // Asked only after the store said so: most messages come once, and each reading costs a round trip.
     const unknown = options.onlyKnown && !stored;
     const before = answeredBefore || unknown ? await repeated() : undefined;
-    if (before) return kept(shell, fresh, before);
+    if (before) return { record: fresh, reply: await handedOver(shell, fresh, before) };
     if (unknown) throw new WalkUnknownError('There is no such walk.');
     const around = await aroundOf(shell, fresh, message);
     const { record, reply, erase, takes } = takeTurn(programme, fresh, message, now, around);
@@ -117,7 +132,7 @@ export async function handleMessage(
       ...(announce ? { announce } : {}),
       ...(takes === undefined ? {} : { takes: { code: takes, now: now.toISOString() } }),
     });
-    if (outcome === 'saved') return kept(shell, record, reply);
+    if (outcome === 'saved') return { record, reply: await handedOver(shell, record, reply, erase) };
     answeredBefore = outcome === 'seen';
   }
   throw new WalkBusyError(`Walk ${id} changed ${tries} times while one message was answered: send it again.`);

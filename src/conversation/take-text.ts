@@ -1,15 +1,14 @@
+import type { Step } from '../answers/path.ts';
 import { cleanText } from '../answers/reading/clean-text.ts';
 import type { Reading } from '../answers/reading/reading.ts';
 import { advance, withoutPending, withPending } from './advance.ts';
-import { closeCall } from './call/closing.ts';
-import { startAnew } from './call/guide-call.ts';
+import { wantsToGuide } from './call/guide-call.ts';
 import { takeOpeningText } from './call/opening.ts';
 import { takeCallText } from './call/take-call-text.ts';
+import { confirm } from './confirm.ts';
 import { changeAnswer, goBack, jumpTo, removeMember } from './edits.ts';
 import { askSafe, goOnSafe, stopForEmergency } from './emergency.ts';
 import { helpParts, whereParts, whyParts } from './explain.ts';
-import { agreeToHandOver, askToHandOver } from './hand-over/leave.ts';
-import { withoutDone } from './mark-done.ts';
 import { notUnderstoodParts } from './not-understood.ts';
 import type { Programme } from './programme.ts';
 import { currentStep, readFor } from './read.ts';
@@ -17,6 +16,7 @@ import { readBackParts } from './read-back.ts';
 import { readYesNo } from './read-yes-no.ts';
 import type { WalkRecord } from './record.ts';
 import { takeAnswer } from './take-answer.ts';
+import { takePending } from './take-pending.ts';
 import { say, type Turned } from './turned.ts';
 
 /** Reads what a person wrote and does it. */
@@ -29,16 +29,46 @@ export function takeText(programme: Programme, record: WalkRecord, raw: string):
   if (record.cursor.phase === 'emergency') return takeSafe(programme, record, text);
   const called = takeCallText(programme, record, text, reading);
   if (called) return called;
-  if (record.cursor.pending?.kind === 'opening') {
-    const opened = takeOpeningText(programme, record, text, reading);
-    if (opened) return opened;
-  } else if (record.cursor.pending) return takePending(programme, record, text);
-  const forgetting = reading.kind === 'command' && reading.command === 'forget';
-  if (record.cursor.phase === 'paused' && !forgetting) return resume(programme, record);
+  const answered = takeShortAnswer(programme, record, text, reading);
+  if (answered) return answered;
   if (reading.kind === 'emergency') {
     const pending = withPending(record, { kind: 'emergency', matched: reading.matched });
     return { record: pending, parts: [say('emergency.is-it', { said: reading.matched }, 'warning')] };
   }
+  return takeFree(programme, withoutShortQuestion(record), text, reading, step);
+}
+
+/** What is said to a short question that waits; danger is asked about before it. */
+function takeShortAnswer(
+  programme: Programme,
+  record: WalkRecord,
+  text: string,
+  reading: Reading,
+): Turned | undefined {
+  const { pending } = record.cursor;
+  if (!pending) return undefined;
+  if (pending.kind === 'opening') return takeOpeningText(programme, record, text, reading);
+  if (reading.kind === 'emergency' && pending.kind !== 'emergency') return undefined;
+  return takePending(programme, record, text, reading);
+}
+
+/** Without a short question that was left for something else; the opening of a call is gone through. */
+function withoutShortQuestion(record: WalkRecord): WalkRecord {
+  const { pending } = record.cursor;
+  return pending === undefined || pending.kind === 'opening' ? record : withoutPending(record);
+}
+
+/** What is said while nothing but the walk waits. */
+function takeFree(
+  programme: Programme,
+  record: WalkRecord,
+  text: string,
+  reading: Exclude<Reading, { kind: 'emergency' }>,
+  step: Step | undefined,
+): Turned {
+  const forgetting = reading.kind === 'command' && reading.command === 'forget';
+  if (record.cursor.phase === 'paused' && !forgetting) return resume(programme, record);
+  if (wantsToGuide(programme, record, text)) return { record, parts: [say('hand-over.start-over-first')] };
   if (reading.kind === 'answer' && step)
     return takeAnswer(programme, record, step, reading.answer, reading.note);
   if (reading.kind === 'notUnderstood' || reading.kind === 'answer')
@@ -50,45 +80,6 @@ function takeSafe(programme: Programme, record: WalkRecord, text: string): Turne
   const safe = readYesNo(programme.checklist, record, text);
   if (safe === 'yes') return goOnSafe(programme, withoutPending(record));
   return safe === 'no' ? stopForEmergency(programme, record) : askSafe(record);
-}
-
-function takePending(programme: Programme, record: WalkRecord, text: string): Turned {
-  const { pending } = record.cursor;
-  const answer = readYesNo(programme.checklist, record, text);
-  const rest = withoutPending(record);
-  if (pending?.kind === 'emergency') {
-    // Not a clear no is taken as yes: a false order to leave costs a minute.
-    if (answer !== 'no') return stopForEmergency(programme, rest);
-    return { record: rest, parts: [say('emergency.not-one')] };
-  }
-  if (pending?.kind === 'startOver' && answer === 'yes') {
-    const record = startAnew(withoutDone(advance(programme, rest, { type: 'START_OVER' })));
-    return { record, parts: [say('walk.started-over')] };
-  }
-  if (pending?.kind === 'forget' && answer === 'yes') return forget(rest);
-  if (pending?.kind === 'handOver') return takeHandOverAnswer(programme, rest, answer);
-  return { record: rest, parts: [say('walk.kept')] };
-}
-
-/** Without a clear yes nothing is passed on; a call that was about to be closed is closed then. */
-function takeHandOverAnswer(
-  programme: Programme,
-  record: WalkRecord,
-  answer: 'yes' | 'no' | undefined,
-): Turned {
-  if (!record.call) return { record, parts: [] };
-  if (answer === 'yes') return agreeToHandOver(record, record.call);
-  if (answer === undefined) return askToHandOver(record, record.call);
-  const asked = { ...record, call: { ...record.call, handed: true as const } };
-  if (record.cursor.phase === 'readBack') return confirm(programme, asked);
-  return { record: asked, parts: [say('hand-over.not')] };
-}
-
-/** What is left after erasing is only for this reply: it is not kept. */
-function forget(record: WalkRecord): Turned {
-  const { units: _, silent: __, call: ___, ...rest } = record;
-  const blank: WalkRecord = { ...rest, sheet: {}, cursor: { phase: 'paused' }, notes: [] };
-  return { record: blank, parts: [say('walk.forgotten')], erase: true };
 }
 
 /** Goes on after a pause. */
@@ -108,14 +99,6 @@ function takeOther(programme: Programme, record: WalkRecord, text: string, readi
   if (phase === 'finished') return { record, parts: [say('help.finished')] };
   if (reading.kind !== 'notUnderstood') return { record, parts: [say('help.asking')] };
   return { record, parts: notUnderstoodParts(currentStep(checklist, record), reading) };
-}
-
-function confirm(programme: Programme, record: WalkRecord): Turned {
-  const { call } = record;
-  if (call?.handsOver && !call.handed) return askToHandOver(record, call);
-  const confirmed = advance(programme, record, { type: 'CONFIRM' });
-  if (record.call) return closeCall(programme, confirmed);
-  return { record: confirmed, parts: [say('report.here'), { kind: 'report' }] };
 }
 
 type Request = Exclude<Reading, { kind: 'emergency' | 'answer' | 'notUnderstood' }>;

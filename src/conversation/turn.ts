@@ -162,7 +162,7 @@ export function takeTurn(
     phase: next.cursor.phase,
     progress: progressOf(programme.checklist, next),
     revision: next.revision,
-    ...(turned.handsOver ? { handsOver: true as const } : {}),
+    ...(turned.handsOver ? { handsOver: turned.handsOver } : {}),
   };
   return {
     record: next,

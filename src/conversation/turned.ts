@@ -1,4 +1,5 @@
 import type { Values } from '../wording/say.ts';
+import type { HandOverTo } from './hand-over/terms.ts';
 import type { Part, Tone } from './message.ts';
 import type { WalkRecord } from './record.ts';
 
@@ -10,8 +11,8 @@ export interface Turned {
   readonly erase?: true;
   /** The question is not shown again after it: what was said must stay in sight. */
   readonly alone?: true;
-  /** The walk is to be left for somebody else. */
-  readonly handsOver?: true;
+  /** The walk is to be left for somebody else, or what was left is to be brought up to date. */
+  readonly handsOver?: HandOverTo | 'renew';
 }
 
 /** A part that says a text. */

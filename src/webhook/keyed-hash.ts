@@ -18,6 +18,14 @@ export function walkOfStart(key: Uint8Array, messageId: string | undefined): Wal
   return `walk_${hash}` as WalkId;
 }
 
+/** The name here of a walk that is kept elsewhere and waits here for somebody. */
+export function leftId(key: Uint8Array, walk: string): WalkId {
+  const hash = createHmac('sha256', key)
+    .update(JSON.stringify(['left', walk]))
+    .digest('base64url');
+  return `left_${hash}` as WalkId;
+}
+
 /** What a store remembers of a message: one way, of one length, and of this walk only. */
 export function seenId(walk: WalkId, messageId: string): string {
   return createHash('sha256')

@@ -85,7 +85,7 @@ const codeIn = (out: string) => /Code: ([\d ]{14})/.exec(out)?.[1] ?? '';
 
 describe('roofdown call --server', () => {
   it('hands a call over to a second volunteer, who goes on with all of it, once', async () => {
-    const first = await call(['--server', at], [...opened, 'hand over', 'yes', 'pause']);
+    const first = await call(['--server', at], [...opened, 'hand over to a colleague', 'yes', 'pause']);
     const code = codeIn(first.out);
     expect(code).not.toBe('');
     const data = mkdtempSync(join(folder, 'second-'));
@@ -102,9 +102,54 @@ describe('roofdown call --server', () => {
 
   it('asks before the call is closed, and says to the caller where their answers go', async () => {
     const { out } = await call(['--server', at], [...opened, 'finish', 'yes', 'yes', 'yes']);
-    expect(out.replace(/\s+/g, ' ')).toContain('unless you say yes to that at the end');
+    expect(out.replace(/\s+/g, ' ')).toContain('unless you say yes to that later');
     expect(out.indexOf('I can pass on')).toBeLessThan(out.indexOf('Code: '));
     expect(out.indexOf('Code: ')).toBeLessThan(out.indexOf('Closing the call'));
+  });
+
+  it('takes back what waits when the call is erased, and says so where it cannot', async () => {
+    const told = [...opened, 'hand over', 'yes', 'forget me', 'yes'];
+    const { out } = await call(['--server', at], told);
+    expect(out).toContain('Nothing of this walk is kept');
+    expect(out).not.toContain('A copy that was handed over waits');
+    const gone = await call(['--server', at, '--take-over', codeIn(out)], []);
+    expect(gone.err).toContain('No walk waits under this code');
+    const left = JSON.stringify({ code: '4829 1530 6712', hours: 5, reach: null });
+    const dies = await serverThat((count) => (count < 3 ? { status: 200, body: left } : 'nothing'));
+    const { out: kept } = await call(['--server', dies], told);
+    expect(kept).toContain('A copy that was handed over waits');
+  });
+
+  it('can take a call again whose answer got lost, from the same computer only', async () => {
+    const first = await call(['--server', at], [...opened, 'hand over to a colleague', 'yes', 'pause']);
+    const code = codeIn(first.out);
+    const [mine, other] = [mkdtempSync(join(folder, 'mine-')), mkdtempSync(join(folder, 'other-'))];
+    const again = ['--server', at, '--take-over', code];
+    expect((await call(again, ['pause'], mine)).code).toBe(0);
+    expect((await call(again, ['pause'], other)).code).toBe(2);
+    expect((await call(again, ['pause'], mine)).out).toContain('Call back: 555-0142');
+  });
+
+  it('tells a volunteer who types a code into a call how it is taken over', async () => {
+    const first = await call(['--server', at], [...opened, 'hand over', 'yes', 'pause']);
+    const { out } = await call(['--server', at], [codeIn(first.out)]);
+    expect(out).toContain('--take-over "CODE"');
+  });
+
+  it('is an address of something else when that answers so, and no matter of the secret', async () => {
+    const other = await serverThat(() => ({ status: 404, body: 'nothing here' }));
+    const { code, err } = await call(['--server', other], []);
+    expect(code).toBe(2);
+    expect(err).toContain('is no chat service');
+    expect(err).not.toContain('ROOFDOWN_SECRET');
+    const ill = await serverThat(() => ({ status: 503, body: '' }));
+    expect((await call(['--server', ill], ['no'])).err).toContain('cannot do it just now');
+  });
+
+  it('takes over one call only', async () => {
+    const { code, err } = await call(['--server', at, '--take-over', '4829 1530 6712', '--new'], []);
+    expect(code).toBe(2);
+    expect(err).toContain('Give one of them');
   });
 
   it('goes on when the service is away, says so, and tries again when asked', async () => {

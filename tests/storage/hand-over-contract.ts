@@ -16,17 +16,40 @@ export function describeHandOvers(store: () => ServerStore): void {
   const handOvers = () => store().handOvers;
 
   it('gives what waits under a code until its time is over', async () => {
-    expect(await handOvers().leave(waiting('c'))).toBe(true);
+    expect(await handOvers().leave(waiting('c'))).toBe('left');
     expect(await handOvers().waiting('c', at('29'))).toBe('sealed text');
     expect(await handOvers().waiting('c', at('30'))).toBeUndefined();
     expect(await handOvers().waiting('other', at('00'))).toBeUndefined();
   });
 
-  it('leaves what is there as it is, and refuses the code of another walk', async () => {
+  it('puts what is left later in its place, and refuses the code of another walk', async () => {
     await handOvers().leave(waiting('c'));
-    expect(await handOvers().leave(waiting('c', { sealed: 'later text' }))).toBe(true);
-    expect(await handOvers().leave(waiting('c', { walk: 'another' }))).toBe(false);
-    expect(await handOvers().waiting('c', at('00'))).toBe('sealed text');
+    expect(await handOvers().leave({ ...waiting('c', { sealed: 'later text' }), until: at('40') })).toBe(
+      'left',
+    );
+    expect(await handOvers().leave(waiting('c', { walk: 'another' }))).toBe('other');
+    expect(await handOvers().waiting('c', at('35'))).toBe('later text');
+  });
+
+  it('brings what waits up to date, not its time, and nothing that was taken', async () => {
+    await handOvers().leave(waiting('c'));
+    await handOvers().leave(waiting('d'));
+    await handOvers().leave(waiting('e', { walk: 'another' }));
+    await handOvers().take('d', { by: 'one', now: at('00'), again: at('10') });
+    expect(await handOvers().untaken('w' as WalkId)).toEqual(['c']);
+    await handOvers().renew('c', 'later text');
+    await handOvers().renew('d', 'later text');
+    expect(await handOvers().waiting('c', at('29'))).toBe('later text');
+    expect(await handOvers().waiting('c', at('30'))).toBeUndefined();
+    expect(await handOvers().take('d', { by: 'one', now: at('00'), again: at('10') })).toBe('sealed text');
+  });
+
+  it('is taken back with all that comes from one walk', async () => {
+    await handOvers().leave(waiting('c'));
+    await handOvers().leave(waiting('e', { walk: 'another' }));
+    await handOvers().withdraw('w' as WalkId);
+    expect(await handOvers().waiting('c', at('00'))).toBeUndefined();
+    expect(await handOvers().waiting('e', at('00'))).toBe('sealed text');
   });
 
   it('lets one taker have it, who may take it again for a while in case it got lost', async () => {
@@ -61,7 +84,7 @@ export function describeHandOvers(store: () => ServerStore): void {
     expect(await store().load('b' as WalkId)).toBeUndefined();
     expect(await handOvers().waiting('c', at('00'))).toBeUndefined();
     // The same code is not given out a second time.
-    expect(await handOvers().leave(waiting('c'))).toBe(true);
+    expect(await handOvers().leave(waiting('c'))).toBe('taken');
     expect(await handOvers().waiting('c', at('00'))).toBeUndefined();
   });
 

@@ -58,8 +58,8 @@ export function describeCrashes(name: string, prepare: (folder: string) => Promi
     async function killTakingAt(moment: 'before' | 'after', step: number): Promise<'killed' | 'answered'> {
       const server = await start(store.settings);
       const tag = `take-${moment}-${step}`;
-      const waiting = walk('left', { sheet: { 'about.danger': { status: 'given', value: 'no' } } });
-      const left = await post(server.port, '/hand-overs', { walk: waiting }, `leave-${tag}`);
+      const waiting = walk(`left-${tag}`, { sheet: { 'about.danger': { status: 'given', value: 'no' } } });
+      const left = await post(server.port, '/hand-overs', { walk: waiting, to: 'caller' }, `leave-${tag}`);
       const { code } = left.body;
       await server.arm(moment, step);
       const outcome = await post(server.port, '/walks', { text: code }, `m-${tag}`).then(
@@ -76,7 +76,7 @@ export function describeCrashes(name: string, prepare: (folder: string) => Promi
       const first = await send(`m-${tag}`);
       expect(JSON.stringify(first), tag).toContain('The answer from your call is here');
       expect(await send(`m-${tag}`), tag).toEqual(first);
-      expect(JSON.stringify(await send(`other-${tag}`)), tag).toContain('That number opens nothing');
+      expect(JSON.stringify(await send(`other-${tag}`)), tag).toContain('That code opens nothing');
       await opened.close();
       return outcome;
     }

@@ -47,10 +47,19 @@ export const registerCall: Register = (program, io, outcome) => {
         '  roofdown call --server https://walks.example.org --take-over "4829 1530 6712"\n',
     )
     .action(async (options: CallOptions) => {
+      refuseTwoCalls(options);
       const end = await callInTerminal(io, options, minutesOf(options));
       if (end === 'emergency') outcome.exitCode = toldToLeave;
     });
 };
+
+/** Options that name two calls at once. */
+function refuseTwoCalls({ takeOver, new: fresh, walk }: CallOptions): void {
+  if (takeOver !== undefined && (fresh || walk !== undefined))
+    throw new ProgramError(
+      `--take-over names a call, and ${fresh ? '--new' : '--walk'} another. Give one of them.`,
+    );
+}
 
 function minutesOf({ minutes }: CallOptions): number | undefined {
   if (minutes === undefined) return undefined;
@@ -94,9 +103,11 @@ async function callInTerminal(
 /** The chat service that was named; one that is away just now is told, and the call goes on. */
 async function serviceOf(io: CommandIo, { server, takeOver }: CallOptions): Promise<ChatService | undefined> {
   if (server !== undefined)
-    return openChatService(io, server, (why) =>
-      write(io.stderr, `${why} The call goes on; "hand over" tries again.\n`),
-    );
+    return openChatService(io, server, async (why) => {
+      // Without it there is nothing to take over; its own attempt says so.
+      if (takeOver === undefined)
+        await write(io.stderr, `${why} The call goes on; "hand over" tries again.\n`);
+    });
   if (takeOver !== undefined)
     throw new ProgramError('--take-over needs --server, the address of the chat service.');
   return undefined;

@@ -26,7 +26,8 @@ export function takeNumber(
   words: Call['words'],
 ): Turned | undefined {
   if (isPhrase(text, words.noNumber)) {
-    return { record: { ...record, call: withoutNumber(state) }, parts: [say('call.number.none')] };
+    const left = state.left ? { handsOver: 'renew' as const } : {};
+    return { record: { ...record, call: withoutNumber(state) }, parts: [say('call.number.none')], ...left };
   }
   if (!looksLikeNumber(text)) return undefined;
   return {

@@ -1,4 +1,4 @@
-import type { HandOverTerms } from '../hand-over/terms.ts';
+import type { HandOverTerms, HandOverTo } from '../hand-over/terms.ts';
 
 /** What is asked at the start of a call, besides the questions about the house. */
 export const openingAsks = ['where', 'ground', 'consent', 'number'] as const;
@@ -20,6 +20,10 @@ export interface CallState {
   readonly handsOver?: HandOverTerms;
   /** Somebody else began it, and the one who guides now has said nothing yet. */
   readonly takenOver?: true;
-  /** The caller was asked whether it may be passed on. */
-  readonly handed?: true;
+  /** The caller was asked whether they want to go on alone. */
+  readonly asked?: true;
+  /** For whom there is a code. */
+  readonly left?: readonly HandOverTo[];
+  /** How many callers came before on this walk; nothing: none. */
+  readonly callersBefore?: number;
 }

@@ -59,10 +59,11 @@ export function closingParts(programme: Programme, record: WalkRecord): Part[] {
   ];
 }
 
-/** Closes a call: the number to call back goes. */
+/** Closes a call: the number to call back goes, also where the call waits for somebody. */
 export function closeCall(programme: Programme, record: WalkRecord): Turned {
   const parts = closingParts(programme, record);
-  if (!record.call?.callBack) return { record, parts };
+  const renewed = record.call?.left ? { handsOver: 'renew' as const } : {};
+  if (!record.call?.callBack) return { record, parts, ...renewed };
   const gone = say('call.closing.number-gone', undefined, 'quiet');
-  return { record: { ...record, call: withoutNumber(record.call) }, parts: [...parts, gone] };
+  return { record: { ...record, call: withoutNumber(record.call) }, parts: [...parts, gone], ...renewed };
 }

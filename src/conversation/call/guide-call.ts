@@ -46,9 +46,11 @@ export function beginCall(
 /** After starting over it is the next call: nothing of the last caller stays. */
 export function startAnew(record: WalkRecord): WalkRecord {
   if (!record.call) return record;
-  const { behalf, minutes, since } = record.call;
-  const call = {
+  const { behalf, minutes, since, callersBefore = 0 } = record.call;
+  const call: CallState = {
     since,
+    // A code that the last caller has stays theirs.
+    callersBefore: callersBefore + 1,
     opened: [],
     ...(behalf === undefined ? {} : { behalf }),
     ...(minutes === undefined ? {} : { minutes }),
@@ -56,11 +58,16 @@ export function startAnew(record: WalkRecord): WalkRecord {
   return { ...record, call, notes: [] };
 }
 
-/** Whoever says before anything else that they guide a caller gets the words for it. */
-export function guidesInstead(programme: Programme, record: WalkRecord, message: Message): boolean {
+/** Whether a text says that whoever wrote it guides a caller, and is not known to. */
+export function wantsToGuide(programme: Programme, record: WalkRecord, text: string): boolean {
   const { call } = programme.checklist.flow;
-  if (!call || message.kind !== 'text' || record.audience === 'volunteer') return false;
-  return Object.keys(record.sheet).length === 0 && isPhrase(message.text, call.words.guide);
+  return call !== undefined && record.audience !== 'volunteer' && isPhrase(text, call.words.guide);
+}
+
+/** Whoever says before anything was answered that they guide a caller gets the words for it. */
+export function guidesInstead(programme: Programme, record: WalkRecord, message: Message): boolean {
+  if (message.kind !== 'text' || record.silent || Object.keys(record.sheet).length > 0) return false;
+  return wantsToGuide(programme, record, message.text);
 }
 
 /** Whether the question about danger was answered: nothing else is asked before. */

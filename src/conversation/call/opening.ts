@@ -31,7 +31,7 @@ export function resumedParts(record: WalkRecord, state: CallState): Part[] {
   return [
     say(state.takenOver ? 'hand-over.taken-call' : 'call.resumed', { answered }, 'heading'),
     ...(state.callBack === undefined ? [] : [say('call.resumed.number', { number: state.callBack })]),
-    ...(notes.length > 0 ? [say('call.resumed.notes', { notes: { list: notes } }, 'quiet')] : []),
+    ...(notes.length > 0 ? [say('call.resumed.notes', { notes: { list: notes } })] : []),
     say(state.takenOver ? 'hand-over.say' : 'call.resumed.say', undefined, 'warning'),
   ];
 }

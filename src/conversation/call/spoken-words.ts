@@ -2,7 +2,7 @@ const plain = (text: string) => text.toLowerCase().replace(/\s+/g, ' ').trim();
 
 /** Whether a text is one of these phrases and nothing else. */
 export function isPhrase(text: string, phrases: readonly string[]): boolean {
-  const said = plain(text).replace(/[.:]$/u, '');
+  const said = plain(text).replace(/(?:[.:!,]|,? please)+$/u, '');
   return phrases.some((phrase) => said === phrase);
 }
 

@@ -2,6 +2,7 @@ import type { Reading } from '../../answers/reading/reading.ts';
 import type { Call } from '../../flow/schema/call.ts';
 import { withPending } from '../advance.ts';
 import { takeHandOver } from '../hand-over/leave.ts';
+import type { HandOverTo } from '../hand-over/terms.ts';
 import type { Programme } from '../programme.ts';
 import type { WalkRecord } from '../record.ts';
 import { say, type Turned } from '../turned.ts';
@@ -26,6 +27,11 @@ function takeMinutes(record: WalkRecord, state: CallState, text: string, words: 
   return { record: { ...record, call: { ...state, minutes } }, parts: [say('call.minutes', { minutes })] };
 }
 
+function handOverTo(text: string, words: Call['words']): HandOverTo | undefined {
+  if (isPhrase(text, words.toColleague)) return 'colleague';
+  return isPhrase(text, words.handOver) ? 'caller' : undefined;
+}
+
 /** What may be typed at any moment of a call. */
 function takeWords(
   programme: Programme,
@@ -40,7 +46,10 @@ function takeWords(
   if (note !== undefined) return keepNote(programme, record, note);
   const minutes = afterPhrase(text, words.minutes);
   if (minutes !== undefined) return takeMinutes(record, state, minutes, words);
-  if (isPhrase(text, words.handOver) && !record.cursor.pending) return takeHandOver(record, state);
+  const to = handOverTo(text, words);
+  const { pending } = record.cursor;
+  if (to && (!pending || pending.kind === 'opening' || pending.kind === 'handOver'))
+    return takeHandOver(record, state, to);
   if (isPhrase(text, words.leftOut)) return { record, parts: leftOutParts(programme, record) };
   const number = afterPhrase(text, words.callBack);
   return number === undefined ? undefined : takeNumber(record, state, number, words);

@@ -1,5 +1,5 @@
 import type { WalkId, WalkRecord } from '../record.ts';
-import type { HandOverTerms } from './terms.ts';
+import type { HandOverTerms, HandOverTo } from './terms.ts';
 
 /** What became of leaving a walk for somebody else. */
 export type LeftWalk =
@@ -18,16 +18,24 @@ export type LeftWalk =
 export type FoundCode =
   /** `key` names it in the store, `code` is what was typed. */
   | { readonly kind: 'walk'; readonly key: string; readonly code: string; readonly walk: WalkRecord }
+  /** The walk in which it was typed. */
+  | { readonly kind: 'own' }
   /** Mistyped, used or over. */
   | { readonly kind: 'none' }
   /** Too many wrong ones in a short time. */
-  | { readonly kind: 'later' };
+  | { readonly kind: 'later' }
+  /** Codes are taken in another way here. */
+  | { readonly kind: 'elsewhere' };
 
 /** Passes walks from one person to another. Not its business: what is asked and said. */
 export interface HandOvers {
   readonly terms: () => HandOverTerms;
-  /** Leaves a walk under a code; the same walk at the same revision gets the same code. */
-  readonly leave: (record: WalkRecord, revision: number) => Promise<LeftWalk>;
+  /** Leaves a walk under a code, the same as before while nobody took it; what waited is brought up to date. */
+  readonly leave: (record: WalkRecord, to: HandOverTo) => Promise<LeftWalk>;
+  /** Brings what still waits up to date; whether nothing old waits any more. */
+  readonly renew: (record: WalkRecord) => Promise<boolean>;
+  /** Takes back what waits from an erased walk; whether nothing of it waits any more. */
+  readonly withdraw: (walk: WalkId) => Promise<boolean>;
   /** What a text leads to, when it has the form of a code; `asker` is the walk in which it was written. */
   readonly find: (text: string, asker: WalkId) => Promise<FoundCode | undefined>;
 }

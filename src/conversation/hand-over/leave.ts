@@ -4,34 +4,39 @@ import type { Part, Reply } from '../message.ts';
 import type { WalkRecord } from '../record.ts';
 import { say, type Turned } from '../turned.ts';
 import type { LeftWalk } from './hand-over.ts';
+import type { HandOverTo } from './terms.ts';
 
-/** Asks whether the answers may be passed on: they leave the volunteer's hands only with the caller's yes. */
-export function askToHandOver(record: WalkRecord, state: CallState): Turned {
+/** Asks whether the call may be passed on: it leaves the volunteer's hands only with the caller's yes. */
+export function askToHandOver(
+  record: WalkRecord,
+  state: CallState,
+  to: HandOverTo,
+  closing?: 'closing',
+): Turned {
   const { hours } = state.handsOver ?? {};
   const values = hours === undefined ? { known: 'no', hours: 0 } : { known: 'yes', hours };
   return {
-    record: withPending(record, { kind: 'handOver' }),
-    parts: [say('hand-over.ask', values)],
+    record: withPending(record, { kind: 'handOver', to, ...(closing ? { closing: true } : {}) }),
+    parts: [say(`hand-over.ask.${to}`, values)],
   };
 }
 
 /** What a volunteer gets who asks for a code. */
-export function takeHandOver(record: WalkRecord, state: CallState): Turned {
+export function takeHandOver(record: WalkRecord, state: CallState, to: HandOverTo): Turned {
   if (!state.handsOver) return { record, parts: [say('hand-over.no-service')] };
   if (!state.opened.includes('consent')) return { record, parts: [say('hand-over.not-yet')] };
-  return askToHandOver(record, state);
+  return askToHandOver(record, state, to);
 }
 
 /** The caller said yes: the code is made once this turn is kept. */
-export function agreeToHandOver(record: WalkRecord, state: CallState): Turned {
-  const agreed = { ...withoutPending(record), call: { ...state, handed: true as const } };
-  const { phase } = record.cursor;
-  const then = phase === 'readBack' ? [say('hand-over.then-close', undefined, 'quiet')] : [];
-  return { record: agreed, parts: then, handsOver: true };
+export function agreeToHandOver(record: WalkRecord, state: CallState, to: HandOverTo): Turned {
+  const left = [...new Set([...(state.left ?? []), to])];
+  const call: CallState = { ...state, left, ...(to === 'caller' ? { asked: true } : {}) };
+  return { record: { ...withoutPending(record), call }, parts: [], handsOver: to };
 }
 
-/** The code and what to say with it; it is told last, so that it stands in sight. */
-function leftParts(left: LeftWalk): Part[] {
+/** The code and what to say with it. */
+function leftParts(left: LeftWalk, to: HandOverTo, reply: Reply): Part[] {
   if (left.kind === 'failed') return [say('hand-over.failed', { why: left.why }, 'warning')];
   const { code, hours, reach, address } = left;
   const values = {
@@ -40,15 +45,20 @@ function leftParts(left: LeftWalk): Part[] {
     reach: reach ?? { text: 'hand-over.reach' },
     address: address ?? { text: 'hand-over.address' },
   };
-  return [
-    say('hand-over.code', values, 'heading'),
-    say('hand-over.read', values),
-    say('hand-over.text', values),
-    say('hand-over.colleague', values, 'quiet'),
-  ];
+  const closes = reply.phase === 'readBack' ? [say('hand-over.then-close')] : [];
+  const told =
+    to === 'caller'
+      ? [say('hand-over.read', values), say('hand-over.text', values)]
+      : [say('hand-over.colleague', values)];
+  return [say('hand-over.code', values, 'heading'), ...told, ...closes];
 }
 
 /** A reply with what became of leaving its walk. */
-export function withLeft(reply: Reply, left: LeftWalk): Reply {
-  return { ...reply, parts: [...leftParts(left), ...reply.parts] };
+export function withLeft(reply: Reply, left: LeftWalk, to: HandOverTo): Reply {
+  return { ...reply, parts: [...leftParts(left, to, reply), ...reply.parts] };
+}
+
+/** A reply with something that the volunteer has to know about what waits. */
+export function withWarning(reply: Reply, text: string): Reply {
+  return { ...reply, parts: [...reply.parts, say(text, undefined, 'warning')] };
 }

@@ -1,10 +1,12 @@
 import type { AnswerSheet } from '../../answers/answer.ts';
 import { isOpen, pathOf } from '../../answers/path.ts';
+import { cleanText } from '../../answers/reading/clean-text.ts';
 import { withoutPending, withPending } from '../advance.ts';
 import type { CallState } from '../call/call-state.ts';
 import { fittingAnswers } from '../flow-changed.ts';
 import type { Message, Part } from '../message.ts';
 import type { Programme } from '../programme.ts';
+import { readFor } from '../read.ts';
 import { readYesNo } from '../read-yes-no.ts';
 import type { Cursor, WalkRecord } from '../record.ts';
 import { say } from '../turned.ts';
@@ -30,10 +32,11 @@ function isBusy({ cursor, silent }: WalkRecord): boolean {
 }
 
 /** A call that goes on with somebody else: its time begins anew. */
-function callOver(given: WalkRecord): CallState | undefined {
+function callOver(own: WalkRecord, given: WalkRecord): CallState | undefined {
   if (!given.call) return undefined;
-  const { minutes: _, handsOver: __, handed: ___, ...call } = given.call;
-  return { ...call, since: given.updatedAt, takenOver: true };
+  const behalf = own.call?.behalf ?? given.call.behalf;
+  const { minutes: _, ...call } = given.call;
+  return { ...call, ...(behalf === undefined ? {} : { behalf }), since: given.updatedAt, takenOver: true };
 }
 
 /** What waits goes on where it stopped; a walk that ended early goes on with what was not asked. */
@@ -50,8 +53,9 @@ function cursorOver(programme: Programme, cursor: Cursor, sheet: AnswerSheet): C
  * the number to call back; anybody else gets the answers only.
  */
 export function carriedOver(programme: Programme, own: WalkRecord, given: WalkRecord): WalkRecord {
-  const { call: _, silent: __, ...rest } = given;
-  const call = own.audience === 'volunteer' ? callOver(given) : undefined;
+  const { call: _, silent: __, units: theirs, ...rest } = given;
+  const units = own.units ?? theirs;
+  const call = own.audience === 'volunteer' ? callOver(own, given) : undefined;
   // It comes from outside: what is no answer to a question is left out.
   const sheet = fittingAnswers(programme, given);
   return {
@@ -62,6 +66,7 @@ export function carriedOver(programme: Programme, own: WalkRecord, given: WalkRe
     sheet,
     cursor: cursorOver(programme, given.cursor, sheet),
     revision: own.revision,
+    ...(units === undefined ? {} : { units }),
     notes: call ? given.notes : [],
     ...(call ? { call } : {}),
   };
@@ -90,8 +95,10 @@ export function meetCode(
   met: CodeMet,
 ): Meeting | undefined {
   if (said.kind !== 'text' || isBusy(stored)) return undefined;
-  const asked = stored.cursor.pending?.kind === 'takeOver';
-  const agreed = asked && (met.typed || readYesNo(programme.checklist, stored, said.text) === 'yes');
+  const { checklist } = programme;
+  // A text may speak of danger, whatever else stands in it.
+  if (readFor(checklist, stored, undefined, cleanText(said.text)).kind === 'emergency') return undefined;
+  const agreed = !met.typed && readYesNo(checklist, stored, said.text) === 'yes';
   if (!met.typed && !agreed) return undefined;
   if (met.kind !== 'walk') return { record: withoutPending(stored), parts: [say(`hand-over.${met.kind}`)] };
   const answered = Object.keys(stored.sheet).length;

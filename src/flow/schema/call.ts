@@ -24,8 +24,10 @@ export const Call = z.strictObject({
     aside: Phrases,
     /** Between the name of a thing and what it is. */
     is: Phrases,
-    /** A code with which somebody else goes on. */
+    /** A code with which the caller goes on alone. */
     handOver: Phrases,
+    /** A code with which another volunteer goes on. */
+    toColleague: Phrases,
     /** Before anything was answered: the one who writes guides somebody else. */
     guide: Phrases,
     /** What was left out for time. */

@@ -23,9 +23,20 @@ export function createMemoryHandOvers(): MemoryHandOvers {
   return {
     leave: async (waiting) => {
       const before = rows.get(waiting.code);
-      if (!before) rows.set(waiting.code, waiting);
-      return before === undefined || before.walk === waiting.walk;
+      if (before && before.walk !== waiting.walk) return 'other';
+      if (before?.takenBy !== undefined) return 'taken';
+      rows.set(waiting.code, waiting);
+      return 'left';
     },
+    untaken: async (walk) =>
+      [...rows.values()]
+        .filter((one) => one.walk === walk && one.takenBy === undefined)
+        .map((one) => one.code),
+    renew: async (code, sealed) => {
+      const row = rows.get(code);
+      if (row && row.takenBy === undefined) rows.set(code, { ...row, sealed });
+    },
+    withdraw: async (walk) => forget((one) => one.walk === walk),
     waiting: async (code, now) => untaken(code, now)?.sealed,
     take: async (code, { by, now, again }) => {
       const row = rows.get(code);

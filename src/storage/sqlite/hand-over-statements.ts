@@ -5,6 +5,8 @@ import type { WaitingWalk } from '../../conversation/ports.ts';
 export interface HandOverStatements {
   readonly add: (waiting: WaitingWalk) => number;
   readonly walkOf: (code: string) => string | undefined;
+  readonly untaken: (walk: string) => readonly string[];
+  readonly renew: (code: string, sealed: string) => void;
   /** What waits, still untaken. */
   readonly waiting: (code: string, now: string) => string | undefined;
   readonly take: (code: string, by: string, now: string, again: string) => string | undefined;
@@ -18,8 +20,12 @@ export interface HandOverStatements {
 /** Prepares every statement of waiting walks once; the tables must be up to date. */
 export function prepareHandOverStatements(db: Database.Database): HandOverStatements {
   const add = db.prepare(
-    'INSERT INTO hand_overs (code, walk_id, until, sealed) VALUES (?, ?, ?, ?) ON CONFLICT (code) DO NOTHING',
+    'INSERT INTO hand_overs (code, walk_id, until, sealed) VALUES (?, ?, ?, ?) ' +
+      'ON CONFLICT (code) DO UPDATE SET until = excluded.until, sealed = excluded.sealed ' +
+      'WHERE hand_overs.walk_id = excluded.walk_id AND hand_overs.taken_by IS NULL',
   );
+  const untaken = db.prepare('SELECT code FROM hand_overs WHERE walk_id = ? AND taken_by IS NULL');
+  const renew = db.prepare('UPDATE hand_overs SET sealed = ? WHERE code = ? AND taken_by IS NULL');
   const walkOf = db.prepare('SELECT walk_id FROM hand_overs WHERE code = ?');
   const waiting = db.prepare(
     'SELECT sealed FROM hand_overs WHERE code = ? AND until > ? AND taken_by IS NULL',
@@ -41,6 +47,8 @@ export function prepareHandOverStatements(db: Database.Database): HandOverStatem
   return {
     add: ({ code, walk, until, sealed: text }) => add.run(code, walk, until, text).changes,
     walkOf: (code) => (walkOf.all(code)[0] as { walk_id: string } | undefined)?.walk_id,
+    untaken: (walk) => (untaken.all(walk) as { code: string }[]).map((row) => row.code),
+    renew: (code, text) => void renew.run(text, code),
     waiting: (code, now) => sealedIn(waiting.all(code, now)),
     take: (code, by, now, again) =>
       take.run(by, again, again, code, now, by).changes > 0 ? sealedIn(sealed.all(code)) : undefined,

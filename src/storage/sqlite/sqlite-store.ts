@@ -127,7 +127,14 @@ function deliveriesOf(outbox: DeliveryStatements, group: GroupCommit): DeliveryS
 
 function handOversOf(waiting: HandOverStatements, group: GroupCommit): HandOverStore {
   return {
-    leave: (one) => group.run(() => waiting.add(one) > 0 || waiting.walkOf(one.code) === one.walk),
+    leave: (one) =>
+      group.run(() => {
+        if (waiting.add(one) > 0) return 'left';
+        return waiting.walkOf(one.code) === one.walk ? 'taken' : 'other';
+      }),
+    untaken: async (walk) => waiting.untaken(walk),
+    renew: (code, sealed) => group.run(() => waiting.renew(code, sealed)),
+    withdraw: (walk) => group.run(() => waiting.removeOf(walk)),
     waiting: async (code, now) => waiting.waiting(code, now),
     take: (code, { by, now, again }) => group.run(() => waiting.take(code, by, now, again)),
   };

@@ -1,7 +1,9 @@
 import { createHmac } from 'node:crypto';
 import type { FoundCode, HandOvers, LeftWalk } from '../../conversation/hand-over/hand-over.ts';
+import { parcelFor } from '../../conversation/hand-over/parcel.ts';
+import type { HandOverTo } from '../../conversation/hand-over/terms.ts';
 import type { Clock, HandOverStore } from '../../conversation/ports.ts';
-import type { WalkRecord } from '../../conversation/record.ts';
+import type { WalkId, WalkRecord } from '../../conversation/record.ts';
 import { createRateLimit } from '../rate-limit.ts';
 import { codeFrom, readCode, sayCode } from './code.ts';
 import { codeKey, seal, unseal } from './seal.ts';
@@ -9,8 +11,8 @@ import { codeKey, seal, unseal } from './seal.ts';
 /** How often one person may try a code in a minute: enough for slips, far too few for guessing among 10^11. */
 const triesPerMinute = 5;
 
-/** A code that another walk has is made anew; two such in a row would be a wonder. */
-const attempts = 4;
+/** Codes of one call, one after the other, each made when the one before was taken. */
+const codesEach = 20;
 
 /** How long whoever took a walk may take it again, in case it got lost on the way. */
 const againMinutes = 10;
@@ -28,61 +30,113 @@ export interface HandOverParts {
   readonly readWalk: (json: string) => WalkRecord | undefined;
 }
 
+/** A walk to be left, with what its code is made from. */
+export interface Parcel {
+  readonly walk: WalkRecord;
+  readonly to: HandOverTo;
+  /** Which caller of a walk that was started over it is about. */
+  readonly caller: number;
+}
+
 /** Passes walks on over a store, and gives them to programs of volunteers. */
 export interface DeskHandOvers extends HandOvers {
+  readonly leaveParcel: (parcel: Parcel) => Promise<LeftWalk>;
+  readonly renewParcel: (parcel: Parcel) => Promise<void>;
   /** The walk under a code, once; again for some minutes for the same taker. */
   readonly take: (code: string, by: string) => Promise<WalkRecord | undefined>;
 }
 
 const minutesAfter = (now: Date, minutes: number) => new Date(now.getTime() + minutes * 60_000).toISOString();
 
-/** What only this turn of this channel knows does not go along. */
-function toPassOn(record: WalkRecord): WalkRecord {
-  if (!record.call) return record;
-  const { handsOver: _, handed: __, ...call } = record.call;
-  return { ...record, call };
+const parcelOf = (record: WalkRecord, to: HandOverTo): Parcel => ({
+  walk: parcelFor(to, record),
+  to,
+  caller: record.call?.callersBefore ?? 0,
+});
+
+/** The codes that a parcel may have, in turn. */
+function codesOf(key: Uint8Array, { walk, to, caller }: Parcel): string[] {
+  return Array.from({ length: codesEach }, (_, number) => {
+    const what = JSON.stringify(['hand-over code', walk.id, to, caller, number]);
+    return codeFrom(createHmac('sha256', key).update(what).digest());
+  });
+}
+
+/** Leaving, bringing up to date and taking back. */
+function leaving({ store, key, clock, hours, reach, address }: HandOverParts) {
+  const told = {
+    hours,
+    ...(reach === undefined ? {} : { reach }),
+    ...(address === undefined ? {} : { address }),
+  };
+  return {
+    leaveParcel: async (parcel: Parcel): Promise<LeftWalk> => {
+      const text = JSON.stringify(parcel.walk);
+      const until = minutesAfter(clock(), hours * 60);
+      for (const code of codesOf(key, parcel)) {
+        const waiting = {
+          code: codeKey(key, code),
+          walk: parcel.walk.id,
+          until,
+          sealed: seal(key, code, text),
+        };
+        if ((await store.leave(waiting)) === 'left') return { kind: 'left', code: sayCode(code), ...told };
+      }
+      return { kind: 'failed', why: 'This call was handed over too often. Try again tomorrow.' };
+    },
+    renewParcel: async (parcel: Parcel): Promise<void> => {
+      const waits = new Set(await store.untaken(parcel.walk.id));
+      const code = codesOf(key, parcel).find((one) => waits.has(codeKey(key, one)));
+      if (code !== undefined)
+        await store.renew(codeKey(key, code), seal(key, code, JSON.stringify(parcel.walk)));
+    },
+    withdraw: async (walk: WalkId): Promise<boolean> => {
+      await store.withdraw(walk);
+      return true;
+    },
+  };
 }
 
 /** Passes walks on over a store that never sees a code nor what waits under it. */
 export function createHandOvers(parts: HandOverParts): DeskHandOvers {
-  const { store, key, clock, hours, reach, keptDays, address, readWalk } = parts;
+  const { store, key, clock, hours, reach, keptDays, readWalk } = parts;
   const limit = createRateLimit(triesPerMinute, clock);
-  const known = reach === undefined ? {} : { reach };
+  const left = leaving(parts);
   const read = (code: string, sealed: string | undefined): WalkRecord | undefined => {
     const text = sealed === undefined ? undefined : unseal(key, code, sealed);
     return text === undefined ? undefined : readWalk(text);
   };
 
-  const leave = async (record: WalkRecord, revision: number): Promise<LeftWalk> => {
-    const text = JSON.stringify(toPassOn(record));
-    const until = minutesAfter(clock(), hours * 60);
-    for (let attempt = 0; attempt < attempts; attempt++) {
-      const what = JSON.stringify(['hand-over code', record.id, revision, attempt]);
-      const code = codeFrom(createHmac('sha256', key).update(what).digest());
-      const waiting = { code: codeKey(key, code), walk: record.id, until, sealed: seal(key, code, text) };
-      const told = { ...known, ...(address === undefined ? {} : { address }) };
-      if (await store.leave(waiting)) return { kind: 'left', code: sayCode(code), hours, ...told };
-    }
-    return { kind: 'failed', why: 'No code is free. Try again in a minute.' };
-  };
-
-  const find = async (text: string, asker: string): Promise<FoundCode | undefined> => {
+  const find = async (text: string, asker: WalkId): Promise<FoundCode | undefined> => {
     const code = readCode(text);
     if (code === undefined) return undefined;
     if (limit(asker) !== 'within') return { kind: 'later' };
-    if (code === 'slip') return { kind: 'none' };
-    const where = codeKey(key, code);
-    const walk = read(code, await store.waiting(where, clock().toISOString()));
-    return walk ? { kind: 'walk', key: where, code, walk } : { kind: 'none' };
+    if (code.kind === 'slip') return { kind: 'none' };
+    const where = codeKey(key, code.digits);
+    const walk = read(code.digits, await store.waiting(where, clock().toISOString()));
+    if (walk?.id === asker) return { kind: 'own' };
+    if (walk) return { kind: 'walk', key: where, code: code.digits, walk };
+    // Twelve digits among other words may be anything.
+    return code.alone ? { kind: 'none' } : undefined;
   };
 
   const take = async (text: string, by: string): Promise<WalkRecord | undefined> => {
     const code = readCode(text);
-    if (code === undefined || code === 'slip') return undefined;
+    if (code?.kind !== 'code') return undefined;
     const now = clock();
     const taker = { by, now: now.toISOString(), again: minutesAfter(now, againMinutes) };
-    return read(code, await store.take(codeKey(key, code), taker));
+    return read(code.digits, await store.take(codeKey(key, code.digits), taker));
   };
 
-  return { terms: () => ({ hours, keptDays, ...known }), leave, find, take };
+  return {
+    ...left,
+    terms: () => ({ hours, keptDays, ...(reach === undefined ? {} : { reach }) }),
+    leave: (record, to) => left.leaveParcel(parcelOf(record, to)),
+    renew: async (record) => {
+      for (const to of record.call?.left ?? []) await left.renewParcel(parcelOf(record, to));
+      return true;
+    },
+    find,
+    take,
+  };
 }

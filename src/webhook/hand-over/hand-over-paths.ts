@@ -14,9 +14,20 @@ export function handOverPaths() {
       post: {
         operationId: 'leaveWalk',
         summary: 'Leave a walk for whoever has its code',
-        parameters: [messageId],
         requestBody: body('Leave'),
         responses: { 201: { description: 'It waits.', content: json('Left') }, ...failures(wrong) },
+      },
+      put: {
+        operationId: 'renewWalk',
+        summary: 'Bring a walk that still waits up to date',
+        requestBody: body('Leave'),
+        responses: { 204: { description: 'What waits is up to date.' }, ...failures(wrong) },
+      },
+      delete: {
+        operationId: 'withdrawWalk',
+        summary: 'Take back whatever waits from a walk',
+        parameters: [{ name: 'walk', in: 'query', required: true, schema: { type: 'string' } }],
+        responses: { 204: { description: 'Nothing of it waits.' }, ...failures([]) },
       },
     },
     '/hand-overs/take': {
@@ -26,7 +37,7 @@ export function handOverPaths() {
         parameters: [messageId],
         requestBody: body('Take'),
         responses: {
-          200: { description: 'The walk.', content: json('Leave') },
+          200: { description: 'The walk.', content: json('Taken') },
           ...failures(['unknown-code', ...wrong]),
         },
       },

@@ -1,11 +1,13 @@
 import { Hono } from 'hono';
+import type * as z from 'zod';
 import type { WalkId } from '../../conversation/record.ts';
 import type { Desk } from '../answer-message.ts';
 import type { Connection } from '../json/json-channel.ts';
 import { parseBody, readSigned } from '../json/read-request.ts';
 import { LeaveBody, TakeBody } from '../json/schemas.ts';
-import { seenId, walkOfStart } from '../keyed-hash.ts';
+import { leftId, seenId } from '../keyed-hash.ts';
 import { HttpProblem } from '../problem.ts';
+import type { Parcel } from './desk-hand-overs.ts';
 
 const noStore = { 'cache-control': 'no-store' };
 
@@ -14,6 +16,12 @@ export function handOverRoutes({ site }: Desk): Hono<Connection> {
   const app = new Hono<Connection>();
   const { handOvers } = site.shell;
 
+  const parcelOf = ({ walk, to, caller }: z.infer<typeof LeaveBody>): Parcel => {
+    const record = site.readWalk(JSON.stringify(walk));
+    if (!record) throw new HttpProblem('not-valid', 'walk: not a walk of this program.');
+    return { walk: { ...record, id: leftId(site.settings.key, record.id) }, to, caller };
+  };
+
   app.get('/hand-overs', async (c) => {
     await readSigned(site, c.req.raw);
     const { hours, reach } = handOvers.terms();
@@ -21,16 +29,23 @@ export function handOverRoutes({ site }: Desk): Hono<Connection> {
   });
 
   app.post('/hand-overs', async (c) => {
-    const { messageId, body } = await readSigned(site, c.req.raw);
-    const { walk } = parseBody(c.req.raw, body, LeaveBody);
-    const record = site.readWalk(JSON.stringify(walk));
-    if (!record) throw new HttpProblem('not-valid', 'walk: not a walk of this program.');
-    // The same for each repetition, so that one walk waits under one code.
-    const id = walkOfStart(site.settings.key, messageId).replace('walk_', 'left_') as WalkId;
-    const left = await handOvers.leave({ ...record, id }, record.revision);
+    const { body } = await readSigned(site, c.req.raw);
+    const left = await handOvers.leaveParcel(parcelOf(parseBody(c.req.raw, body, LeaveBody)));
     if (left.kind === 'failed') throw new HttpProblem('unavailable', left.why, { 'retry-after': '60' });
     const { code, hours, reach } = left;
     return Response.json({ code, hours, reach: reach ?? null }, { status: 201, headers: noStore });
+  });
+
+  app.put('/hand-overs', async (c) => {
+    const { body } = await readSigned(site, c.req.raw);
+    await handOvers.renewParcel(parcelOf(parseBody(c.req.raw, body, LeaveBody)));
+    return new Response(null, { status: 204 });
+  });
+
+  app.delete('/hand-overs', async (c) => {
+    await readSigned(site, c.req.raw);
+    await handOvers.withdraw(leftId(site.settings.key, c.req.query('walk') ?? ''));
+    return new Response(null, { status: 204 });
   });
 
   app.post('/hand-overs/take', async (c) => {

@@ -15,6 +15,7 @@ import {
   ReplyBody,
   StartBody,
   TakeBody,
+  TakenBody,
 } from './schemas.ts';
 
 const schemaOf = (schema: z.ZodType) => {
@@ -128,6 +129,7 @@ function schemas() {
     Leave: schemaOf(LeaveBody),
     Left: schemaOf(LeftBody),
     Take: schemaOf(TakeBody),
+    Taken: schemaOf(TakenBody),
     HandOverTerms: schemaOf(HandOverTerms),
     Delivery: schemaOf(DeliveryBody),
     Problem: schemaOf(ProblemBody),

@@ -42,7 +42,20 @@ export const LeaveBody = z.strictObject({
   walk: z
     .record(z.string(), z.unknown())
     .describe('The walk as `POST /hand-overs/take` gives it: made by this program, not by hand.'),
+  to: z
+    .enum(['caller', 'colleague'])
+    .describe('Who goes on: the caller, who sees no notes and no number to call back, or another volunteer.'),
+  caller: z
+    .number()
+    .int()
+    .min(0)
+    .max(10_000)
+    .default(0)
+    .describe('How many callers came before on this walk.'),
 });
+
+/** What `POST /hand-overs/take` gives. */
+export const TakenBody = z.object({ walk: z.record(z.string(), z.unknown()) });
 
 /** The body that takes the walk under a code. */
 export const TakeBody = z.strictObject({

@@ -16,7 +16,7 @@ describe('the check digit of a code', () => {
       fc.property(codes, fc.nat(11), fc.integer({ min: 1, max: 9 }), (code, at, by) => {
         const digits = [...code];
         digits[at] = String((Number(digits[at]) + by) % 10);
-        expect(readCode(digits.join(''))).toBe('slip');
+        expect(readCode(digits.join(''))).toEqual({ kind: 'slip' });
       }),
     );
   });
@@ -29,18 +29,31 @@ describe('a code', () => {
         expect(code).toMatch(/^\d{12}$/);
         const said = sayCode(code);
         expect(said).toMatch(/^\d{4} \d{4} \d{4}$/);
-        for (const text of [
+        const alone = [
           code,
           said,
           ` ${said} `,
           said.replaceAll(' ', '-'),
+          said.replaceAll(' ', ' – '),
           `Code: ${said}`,
           `my code is ${said}`,
-          `${said}.`,
-        ])
-          expect(readCode(text)).toBe(code);
+          `number ${said}`,
+          `my number is ${said}.`,
+          `send ${said}`,
+          `"${said}"`,
+          `it's ${said}!`,
+        ];
+        for (const text of alone)
+          expect(readCode(text), text).toEqual({ kind: 'code', digits: code, alone: true });
+        for (const text of [`${said} thanks`, `Go on with your house walk: send ${said} to 555-0160`])
+          expect(readCode(text), text).toEqual({ kind: 'code', digits: code, alone: false });
       }),
     );
+  });
+
+  it('with a digit left out or too much is a slip', () => {
+    for (const text of ['4829 1530 671', '4829 1530 67', '4829 1530 67123', '4829 1530 671234'])
+      expect(readCode(text)).toEqual({ kind: 'slip' });
   });
 
   it.each([
@@ -48,10 +61,11 @@ describe('a code', () => {
     'no',
     '12',
     '482915306',
-    '4829 1530 67123',
     '10 ft',
     '+44 7700 900123',
-    'call 482915306712 now',
+    '555-0142',
+    'note call 447700900123 back',
+    'front 12, left 8, back 10',
     'concrete',
   ])('is not "%s"', (text) => {
     expect(readCode(text)).toBeUndefined();
