@@ -30,9 +30,7 @@ function weightsAt({ maker, level: name, facts }: Draw, question: Question, spot
   const base = prior ? Object.entries(prior.are) : plain;
   const telling = maker.telling.get(question.id);
   const level = maker.rules.levels[name];
-  const never = (maker.never.get(question.id) ?? []).filter(
-    ({ test, levels }) => (levels?.includes(name) ?? true) && test(facts, spot) === 'yes',
-  );
+  const never = (maker.never.get(question.id) ?? []).filter(({ test }) => test(facts, spot) === 'yes');
   const banned = new Set(never.flatMap(({ values }) => values));
   return base
     .filter(([id]) => !banned.has(id))

@@ -1,7 +1,7 @@
 import { compileCondition, type Test } from '../../answers/condition.ts';
 import type { Checklist } from '../../assess/checklist.ts';
 import type { Question } from '../../flow/flow.ts';
-import type { HouseRules, LevelName } from '../schema/practice-file.ts';
+import type { HouseRules } from '../schema/practice-file.ts';
 import { tellingOptions } from './telling.ts';
 
 interface Prior {
@@ -9,11 +9,10 @@ interface Prior {
   readonly are: Readonly<Record<string, number>>;
 }
 
-/** Answers that cannot be where the test holds, at the levels named or at all. */
+/** Answers that cannot be where the test holds. */
 interface Never {
   readonly values: readonly string[];
   readonly test: Test;
-  readonly levels: readonly LevelName[] | undefined;
 }
 
 /** The rules by which houses are made up, ready for use. Built once. */
@@ -56,7 +55,7 @@ export function prepareHouseMaker(checklist: Checklist, rules: HouseRules): Hous
     never: groupBy(
       rules.consistent,
       (rule) => rule.question,
-      (rule) => ({ values: rule.never, test: compile(rule.if), levels: rule.levels }),
+      (rule) => ({ values: rule.never, test: compile(rule.if) }),
     ),
     sideRules: groupBy(
       rules.sides,

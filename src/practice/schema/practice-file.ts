@@ -66,8 +66,6 @@ export const HouseRules = z.strictObject({
       question: Id,
       never: z.array(z.string()).min(1),
       if: Condition,
-      /** The levels at which it holds; without, at all of them. */
-      levels: z.array(z.enum(levelNames)).min(1).optional(),
     }),
   ),
   sides: z.array(
