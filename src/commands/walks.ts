@@ -103,7 +103,7 @@ export const registerWalks: Register = (program, io) => {
             `This deletes the walk ${id}${label === undefined ? '' : ` (${label})`} with all its answers. Say it again with --yes.`,
           );
         }
-        const left = (await store.load(id))?.call?.left;
+        const left = (await store.load(id))?.call?.wasLeft;
         await store.remove(id);
         const waits = left
           ? 'A copy that was handed over may wait at the chat service until its time is over.\n'

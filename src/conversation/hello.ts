@@ -34,7 +34,9 @@ const resumedCall = (record: WalkRecord): Part[] => (record.call ? resumedParts(
 /** A person arrives or comes back. */
 export function hello(programme: Programme, stored: WalkRecord): Turned {
   const record = withoutStale(stored);
-  const { phase } = record.cursor;
+  const { phase, pending } = record.cursor;
+  if (pending?.kind === 'emergency')
+    return { record, parts: [say('emergency.is-it', { said: pending.matched }, 'warning')] };
   const answered = Object.keys(record.sheet).length;
   if (phase === 'emergency') return askSafe(record);
   if (phase === 'paused') return welcomeBack(programme, record);

@@ -7,7 +7,7 @@ import { stopForEmergency } from './emergency.ts';
 import { agreeToHandOver } from './hand-over/leave.ts';
 import { withoutDone } from './mark-done.ts';
 import type { Programme } from './programme.ts';
-import { readYesNo } from './read-yes-no.ts';
+import { readClearly, readYesNo } from './read-yes-no.ts';
 import type { Pending, WalkRecord } from './record.ts';
 import { say, type Turned } from './turned.ts';
 
@@ -16,7 +16,7 @@ function forget(record: WalkRecord): Turned {
   const { units: _, silent: __, call, ...rest } = record;
   const blank: WalkRecord = { ...rest, sheet: {}, cursor: { phase: 'paused' }, notes: [] };
   // Whether something still waits elsewhere is known from it, when it is taken back.
-  const left = call?.left ? { handsOver: 'renew' as const } : {};
+  const left = call?.wasLeft ? { handsOver: 'renew' as const } : {};
   return { record: blank, parts: [say('walk.forgotten')], erase: true, ...left };
 }
 
@@ -31,8 +31,8 @@ function takeHandOverAnswer(
   if (!call) return { record: withoutPending(record), parts: [] };
   const { flow } = programme.checklist;
   const words = flow.words[record.language] ?? flow.words[flow.walk.language];
-  const passed = isPhrase(text, [...(words?.skip ?? []), ...(words?.notSure ?? [])]);
-  const answer = passed ? 'no' : readYesNo(programme.checklist, record, text);
+  const passed = isPhrase(text, words?.skip ?? []);
+  const answer = passed ? 'no' : readClearly(programme.checklist, record, text, 'request');
   if (answer === 'yes') return agreeToHandOver(record, call, pending.to);
   if (answer === undefined) return { record, parts: [say('hand-over.yes-or-no')] };
   const asked: WalkRecord = { ...withoutPending(record), call: { ...call, asked: true } };
@@ -49,15 +49,17 @@ export function takePending(
   const { pending } = record.cursor;
   const rest = withoutPending(record);
   if (pending?.kind === 'handOver') {
-    if (reading.kind === 'command' || reading.kind === 'jump') return undefined;
+    if (reading.kind !== 'answer' && reading.kind !== 'notUnderstood') return undefined;
     return takeHandOverAnswer(programme, record, pending, text);
   }
-  const answer = readYesNo(programme.checklist, record, text);
+  const { checklist } = programme;
   if (pending?.kind === 'emergency') {
     // Not a clear no is taken as yes: a false order to leave costs a minute.
-    if (answer !== 'no') return stopForEmergency(programme, rest);
-    return { record: rest, parts: [say('emergency.not-one')] };
+    if (readYesNo(checklist, record, text) !== 'no') return stopForEmergency(programme, rest);
+    const on = rest.cursor.phase === 'paused' ? advance(programme, rest, { type: 'RESUME' }) : rest;
+    return { record: on, parts: [say('emergency.not-one')] };
   }
+  const answer = readClearly(checklist, record, text, 'request');
   if (pending?.kind === 'startOver' && answer === 'yes') {
     const record = startAnew(withoutDone(advance(programme, rest, { type: 'START_OVER' })));
     return { record, parts: [say('walk.started-over')] };

@@ -13,7 +13,7 @@ import { notUnderstoodParts } from './not-understood.ts';
 import type { Programme } from './programme.ts';
 import { currentStep, readFor } from './read.ts';
 import { readBackParts } from './read-back.ts';
-import { readYesNo } from './read-yes-no.ts';
+import { readClearly, readYesNo } from './read-yes-no.ts';
 import type { WalkRecord } from './record.ts';
 import { takeAnswer } from './take-answer.ts';
 import { takePending } from './take-pending.ts';
@@ -77,7 +77,7 @@ function takeFree(
 }
 
 function takeSafe(programme: Programme, record: WalkRecord, text: string): Turned {
-  const safe = readYesNo(programme.checklist, record, text);
+  const safe = readClearly(programme.checklist, record, text, 'safe');
   if (safe === 'yes') return goOnSafe(programme, withoutPending(record));
   return safe === 'no' ? stopForEmergency(programme, record) : askSafe(record);
 }

@@ -74,6 +74,25 @@ describe('the number to call back', () => {
     expect(turnAt(before, said).record.call?.callBack).toBe(number);
   });
 
+  it.each(['number 541-555-0142', 'number: (541) 555-0142', '(541) 555-0142'])(
+    'is taken as people write it: "%s"',
+    (said) => {
+      const asked = call(['no', 'at home', 'yes', 'yes']);
+      const { record, reply } = turnAt(asked.record, said);
+      expect(record.call?.callBack).toBe(said.replace(/^number:? /, ''));
+      expect(record.cursor.pending).toBeUndefined();
+      expect(reply.ask?.question).toBe('about.place');
+      const later = said.startsWith('number') ? turnAt(openCall(), said).record : record;
+      expect(later.call?.callBack).toContain('555-0142');
+      expect(Object.keys(later.sheet)).not.toContain('about.label');
+    },
+  );
+
+  it('is none when the question is skipped', () => {
+    const { record } = turnAt(call(['no', 'at home', 'yes', 'yes', 'number x']).record, 'skip');
+    expect(record.call?.callBack).toBeUndefined();
+  });
+
   it('is no number of a choice', () => {
     const { record } = turnAt(openCall(), 'number 2');
     expect(record.call?.callBack).toBeUndefined();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { newWalk } from '../../src/conversation/new-walk.ts';
-import { readYesNo } from '../../src/conversation/read-yes-no.ts';
+import { readClearly, readYesNo } from '../../src/conversation/read-yes-no.ts';
 import type { WalkId } from '../../src/conversation/record.ts';
 import { takeTurn } from '../../src/conversation/turn.ts';
 import { realProgramme } from '../support/programme.ts';
@@ -63,6 +63,61 @@ describe('a yes or no to a short question', () => {
   });
 });
 
+describe('a clear yes or no', () => {
+  const clear = (text: string, about: 'request' | 'safe') =>
+    readClearly(programme.checklist, fresh, text, about);
+
+  it.each([
+    'yes',
+    'Yes please!',
+    'sure, go ahead',
+    'no problem',
+    "no, I don't mind".slice(4),
+    'she agrees',
+    "that's fine, thanks",
+  ])('is yes to a request: "%s"', (text) => {
+    expect(clear(text, 'request')).toBe('yes');
+  });
+
+  it.each(['no', 'no thanks', 'of course not', 'they refuse', 'not now, sorry'])(
+    'is no to a request: "%s"',
+    (text) => {
+      expect(clear(text, 'request')).toBe('no');
+    },
+  );
+
+  it.each([
+    'ok wait',
+    'ok keep it',
+    'okay stop',
+    'sure? what happens then',
+    'probably',
+    'i think so',
+    'no, go ahead',
+    'no wait',
+  ])('is neither to a request: "%s"', (text) => {
+    expect(clear(text, 'request')).toBeUndefined();
+  });
+
+  it.each([
+    'yes',
+    "I'm safe",
+    'we are safe',
+    'yes we are safe, no smoke here',
+    'yes, no flames',
+    'false alarm',
+  ])('says that somebody is safe: "%s"', (text) => {
+    expect(clear(text, 'safe')).toBe('yes');
+  });
+
+  it.each(['ok we are leaving', 'okay going', 'sure, running', 'ok', 'sure', 'probably', 'we do not'])(
+    'does not say that somebody is safe: "%s"',
+    (text) => {
+      expect(clear(text, 'safe')).not.toBe('yes');
+    },
+  );
+});
+
 describe('a question on which much hangs', () => {
   const lastOf = (...lines: string[]) => {
     let turn = takeTurn(programme, fresh, { kind: 'hello' }, day);
@@ -72,6 +127,21 @@ describe('a question on which much hangs', () => {
 
   it.each(['we do not', 'it is not', 'of course not'])('keeps whoever says "%s" out of danger', (text) => {
     expect(lastOf('the house is on fire', text).record.cursor.phase).toBe('emergency');
+  });
+
+  it.each(["no, it's ok", "no we're okay", "no, I'm sure", 'no, all ok here'])(
+    'sends nobody away for "%s"',
+    (text) => {
+      expect(lastOf('no', 'smoke', text).record.cursor.phase).toBe('asking');
+    },
+  );
+
+  it('is asked again of whoever comes back', () => {
+    const { record } = lastOf('no', 'smoke');
+    const back = takeTurn(programme, record, { kind: 'hello' }, day);
+    expect(back.record.cursor.pending?.kind).toBe('emergency');
+    expect(back.reply.parts).toMatchObject([{ text: 'emergency.is-it' }]);
+    expect(lastOf('no', 'pause', 'smoke', 'no').record.cursor.phase).toBe('asking');
   });
 
   it.each(['of course not', 'ok but keep the roof'])('erases nothing for "%s"', (text) => {

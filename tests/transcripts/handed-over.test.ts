@@ -18,7 +18,7 @@ describe('the demonstration of a call that is handed over', () => {
     for (const name of readdirSync(folder)) {
       const { texted } = readHandedOver(readFileSync(join(folder, name), 'utf8'));
       const [, said = '', , chat = ''] = readFileSync(join(folder, name), 'utf8').split(/```(?:text)?\n/);
-      const code = /Code: ([\d ]{14})/.exec(said)?.[1];
+      const code = /Code: ([\d-]{14})/.exec(said)?.[1];
       expect(texted).toContain(code);
       expect(chat).toContain('from your call are here');
     }

@@ -59,7 +59,12 @@ export function describeCrashes(name: string, prepare: (folder: string) => Promi
       const server = await start(store.settings);
       const tag = `take-${moment}-${step}`;
       const waiting = walk(`left-${tag}`, { sheet: { 'about.danger': { status: 'given', value: 'no' } } });
-      const left = await post(server.port, '/hand-overs', { walk: waiting, to: 'caller' }, `leave-${tag}`);
+      const left = await post(
+        server.port,
+        '/hand-overs',
+        { walk: waiting, to: 'caller', since: waiting.startedAt },
+        `leave-${tag}`,
+      );
       const { code } = left.body;
       await server.arm(moment, step);
       const outcome = await post(server.port, '/walks', { text: code }, `m-${tag}`).then(

@@ -44,7 +44,7 @@ export const registerCall: Register = (program, io, outcome) => {
         'The number is erased when the call is closed. With --server, and if the caller agrees, they are sent there\n' +
         'and wait for whoever has the code. Requests are signed with ROOFDOWN_SECRET.\n\n' +
         'Examples:\n  roofdown call --minutes 8 --for "the Quillan Bend Fire District"\n  roofdown call --new\n' +
-        '  roofdown call --server https://walks.example.org --take-over "4829 1530 6712"\n',
+        '  roofdown call --server https://walks.example.org --take-over "4829-1530-6712"\n',
     )
     .action(async (options: CallOptions) => {
       refuseTwoCalls(options);

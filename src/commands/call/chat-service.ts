@@ -2,7 +2,7 @@ import { createHash, randomUUID } from 'node:crypto';
 import * as z from 'zod';
 import type { HandOvers, LeftWalk } from '../../conversation/hand-over/hand-over.ts';
 import { parcelFor } from '../../conversation/hand-over/parcel.ts';
-import type { HandOverTerms, HandOverTo } from '../../conversation/hand-over/terms.ts';
+import { type HandOverTerms, type HandOverTo, handOverTos } from '../../conversation/hand-over/terms.ts';
 import type { WalkId, WalkRecord } from '../../conversation/record.ts';
 import { dataFolderPath } from '../../storage/data-folder.ts';
 import { machineName } from '../../storage/machine-name.ts';
@@ -34,7 +34,7 @@ function send({ io, address }: Service, request: Omit<ServiceRequest, 'id'>, id?
 
 /** A walk as it is sent: only what whoever goes on may see. */
 const bodyOf = (record: WalkRecord, to: HandOverTo) =>
-  JSON.stringify({ walk: parcelFor(to, record), to, caller: record.call?.callersBefore ?? 0 });
+  JSON.stringify({ walk: parcelFor(to, record), to, since: record.call?.left?.[to] ?? record.startedAt });
 
 async function leave(service: Service, record: WalkRecord, to: HandOverTo): Promise<LeftWalk> {
   const answer = await send(service, { method: 'POST', path: '/hand-overs', body: bodyOf(record, to) });
@@ -48,7 +48,8 @@ async function leave(service: Service, record: WalkRecord, to: HandOverTo): Prom
 }
 
 async function renew(service: Service, record: WalkRecord): Promise<boolean> {
-  for (const to of record.call?.left ?? []) {
+  for (const to of handOverTos) {
+    if (record.call?.left?.[to] === undefined) continue;
     const request = { method: 'PUT', path: '/hand-overs', body: bodyOf(record, to) } as const;
     if ((await send(service, request)).kind !== 'ok') return false;
   }

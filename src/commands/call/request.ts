@@ -4,7 +4,7 @@ import { readSecret, sign } from '../../webhook/standard-webhooks.ts';
 import type { CommandIo } from '../io.ts';
 import { ProgramError } from '../program-error.ts';
 
-/** How long the chat service may take: a caller waits. */
+/** How long the chat service may take, all tries together: a caller waits. */
 const patienceMilliseconds = 8_000;
 
 /** How often a request is sent that got no answer; its id makes it one request. */
@@ -93,15 +93,16 @@ export async function sendToService(
   request: ServiceRequest,
 ): Promise<ServiceAnswer> {
   const { method, path, body } = request;
+  const signal = AbortSignal.timeout(patienceMilliseconds);
   let answer: ServiceAnswer = { kind: 'away', why: '' };
-  for (let attempt = 0; attempt < tries && answer.kind === 'away'; attempt++) {
+  for (let attempt = 0; attempt < tries && answer.kind === 'away' && !signal.aborted; attempt++) {
     try {
       const response = await fetch(address.origin + path, {
         method,
         headers: headersOf(address, request, io.clock()),
         ...(body === undefined ? {} : { body }),
         redirect: 'manual',
-        signal: AbortSignal.timeout(patienceMilliseconds),
+        signal,
       });
       answer = await answerOf(response, address);
     } catch (error) {

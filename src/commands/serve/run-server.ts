@@ -139,6 +139,10 @@ async function runOn(store: ServerStore, { settings, ...parts }: ServerParts): P
   const address = await listen(server, settings);
   const rounds = startRounds(site, settings, webhook);
   const kind = settings.ROOFDOWN_DATABASE_URL === undefined ? 'sqlite' : 'postgres';
+  const phones = settings.ROOFDOWN_SMS_TOKEN !== undefined || settings.ROOFDOWN_TELEGRAM_SECRET !== undefined;
+  // A caller with a code has to be told where to send it.
+  if (phones && settings.ROOFDOWN_REACH === undefined)
+    log({ level: 'warn', what: 'ROOFDOWN_REACH is not set' });
   log({ level: 'info', what: 'listening', host: address.address, port: address.port, store: kind });
   return {
     address,

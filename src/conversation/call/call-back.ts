@@ -7,9 +7,12 @@ import { isPhrase } from './spoken-words.ts';
 /** Fewer digits are the number of a choice or a house, and no phone number. */
 const fewestDigits = 5;
 
+/** Whether a text has as many digits as a phone number. */
+export const hasPhoneDigits = (text: string) => text.replace(/\D/g, '').length >= fewestDigits;
+
 /** Whether a text looks like a phone number. */
 function looksLikeNumber(text: string): boolean {
-  return /^[+\d][\d\s().x+-]*$/iu.test(text) && text.replace(/\D/g, '').length >= fewestDigits;
+  return /^[+(\d][\d\s().x+-]*$/iu.test(text) && hasPhoneDigits(text);
 }
 
 /** The call without a number to call back. */

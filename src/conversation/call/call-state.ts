@@ -22,8 +22,10 @@ export interface CallState {
   readonly takenOver?: true;
   /** The caller was asked whether they want to go on alone. */
   readonly asked?: true;
-  /** For whom there is a code. */
-  readonly left?: readonly HandOverTo[];
-  /** How many callers came before on this walk; nothing: none. */
-  readonly callersBefore?: number;
+  /** For whom there is a code, and since when: a code is made from it, so that no two calls have the same. */
+  readonly left?: Readonly<Partial<Record<HandOverTo, string>>>;
+  /** Something of this walk was left for somebody, also for an earlier caller. */
+  readonly wasLeft?: true;
+  /** Seconds that the questions usually take which somebody else asked before. */
+  readonly usualBefore?: number;
 }

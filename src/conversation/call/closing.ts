@@ -59,11 +59,19 @@ export function closingParts(programme: Programme, record: WalkRecord): Part[] {
   ];
 }
 
-/** Closes a call: the number to call back goes, also where the call waits for somebody. */
+/** Closes a call: the number to call back goes, and what waits for the caller is brought up to date. */
 export function closeCall(programme: Programme, record: WalkRecord): Turned {
   const parts = closingParts(programme, record);
-  const renewed = record.call?.left ? { handsOver: 'renew' as const } : {};
-  if (!record.call?.callBack) return { record, parts, ...renewed };
-  const gone = say('call.closing.number-gone', undefined, 'quiet');
-  return { record: { ...record, call: withoutNumber(record.call) }, parts: [...parts, gone], ...renewed };
+  if (!record.call) return { record, parts };
+  const { left, ...call } = withoutNumber(record.call);
+  // A colleague needs the number: it stays with what waits for them, and goes with it.
+  const { colleague, ...kept } = left ?? {};
+  const renewed = kept.caller === undefined ? {} : { left: kept };
+  const number = colleague === undefined ? 'call.closing.number-gone' : 'hand-over.number-waits';
+  const gone = record.call.callBack === undefined ? [] : [say(number, undefined, 'quiet')];
+  return {
+    record: { ...record, call: { ...call, ...renewed } },
+    parts: [...parts, ...gone],
+    ...(kept.caller === undefined ? {} : { handsOver: 'renew' as const }),
+  };
 }

@@ -46,11 +46,10 @@ export function beginCall(
 /** After starting over it is the next call: nothing of the last caller stays. */
 export function startAnew(record: WalkRecord): WalkRecord {
   if (!record.call) return record;
-  const { behalf, minutes, since, callersBefore = 0 } = record.call;
+  const { behalf, minutes, since, wasLeft } = record.call;
   const call: CallState = {
     since,
-    // A code that the last caller has stays theirs.
-    callersBefore: callersBefore + 1,
+    ...(wasLeft ? { wasLeft } : {}),
     opened: [],
     ...(behalf === undefined ? {} : { behalf }),
     ...(minutes === undefined ? {} : { minutes }),

@@ -3,12 +3,12 @@ import type { Values } from '../../wording/say.ts';
 import { withoutPending } from '../advance.ts';
 import type { Part } from '../message.ts';
 import type { Programme } from '../programme.ts';
-import { readYesNo } from '../read-yes-no.ts';
+import { readClearly, readYesNo } from '../read-yes-no.ts';
 import type { WalkRecord } from '../record.ts';
 import { say, type Turned } from '../turned.ts';
-import { takeNumber } from './call-back.ts';
+import { takeNumber, withoutNumber } from './call-back.ts';
 import { type CallState, type OpeningAsk, openingAsks } from './call-state.ts';
-import { isPhrase } from './spoken-words.ts';
+import { afterPhrase, isPhrase } from './spoken-words.ts';
 
 /** What a volunteer is told and reads out before the first question. */
 export function openingParts(state: CallState): Part[] {
@@ -73,7 +73,9 @@ function takeYesNo(
   text: string,
   passed: boolean,
 ): Turned {
-  const answer = readYesNo(programme.checklist, record, text);
+  const { checklist } = programme;
+  const answer =
+    ask === 'consent' ? readClearly(checklist, record, text, 'request') : readYesNo(checklist, record, text);
   if (answer === 'no' && ask === 'consent') return refuse(record);
   if (answer === 'no')
     return { record: done(record, state, ask), parts: [say('call.ground.no', undefined, 'warning')] };
@@ -105,8 +107,12 @@ function takeOpening(
     }
     case 'number': {
       if (passed || text === '')
-        return { record: done(record, state, ask), parts: [say('call.number.none', undefined, 'quiet')] };
-      const taken = flow.call && takeNumber(record, state, text, flow.call.words);
+        return {
+          record: done(record, withoutNumber(state), ask),
+          parts: [say('call.number.none', undefined, 'quiet')],
+        };
+      const number = flow.call && (afterPhrase(text, flow.call.words.callBack) ?? text);
+      const taken = flow.call && number && takeNumber(record, state, number, flow.call.words);
       if (!taken) return { record, parts: [say('call.number.unclear')] };
       return { ...taken, record: done(taken.record, taken.record.call ?? state, ask) };
     }

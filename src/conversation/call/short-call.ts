@@ -17,7 +17,7 @@ function secondsSince(state: CallState, now: Date): number {
 }
 
 /** Seconds that answers of the path usually take to get, as the flow says. */
-function usualSeconds(programme: Programme, record: WalkRecord): number {
+export function usualSeconds(programme: Programme, record: WalkRecord): number {
   const { steps } = pathOf(programme.checklist.index, record.sheet);
   return steps
     .filter((step) => !isOpen(step, record.sheet))
@@ -27,7 +27,9 @@ function usualSeconds(programme: Programme, record: WalkRecord): number {
 /** What is left for questions: the clock decides, or what was asked already where that usually takes longer. */
 function secondsLeft(programme: Programme, record: WalkRecord, minutes: number, now: Date): number {
   const clock = record.call ? secondsSince(record.call, now) : 0;
-  return minutes * 60 - closingSeconds - Math.max(clock, usualSeconds(programme, record));
+  // What somebody else asked before took none of this call's time.
+  const usual = usualSeconds(programme, record) - (record.call?.usualBefore ?? 0);
+  return minutes * 60 - closingSeconds - Math.max(clock, usual);
 }
 
 /** To the question that is worth most of the time that is left; where none fits, to the end. */

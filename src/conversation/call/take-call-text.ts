@@ -1,12 +1,12 @@
 import type { Reading } from '../../answers/reading/reading.ts';
 import type { Call } from '../../flow/schema/call.ts';
-import { withPending } from '../advance.ts';
+import { withoutPending, withPending } from '../advance.ts';
 import { takeHandOver } from '../hand-over/leave.ts';
 import type { HandOverTo } from '../hand-over/terms.ts';
 import type { Programme } from '../programme.ts';
 import type { WalkRecord } from '../record.ts';
 import { say, type Turned } from '../turned.ts';
-import { takeNumber } from './call-back.ts';
+import { hasPhoneDigits, takeNumber } from './call-back.ts';
 import type { CallState } from './call-state.ts';
 import { landElsewhere } from './land-elsewhere.ts';
 import { keepNote } from './notes.ts';
@@ -52,7 +52,18 @@ function takeWords(
     return takeHandOver(record, state, to);
   if (isPhrase(text, words.leftOut)) return { record, parts: leftOutParts(programme, record) };
   const number = afterPhrase(text, words.callBack);
-  return number === undefined ? undefined : takeNumber(record, state, number, words);
+  // The question for it takes it itself.
+  if (number === undefined || (pending?.kind === 'opening' && pending.ask === 'number')) return undefined;
+  const unclear = { record, parts: [say('call.number.unclear')] };
+  return takeNumber(record, state, number, words) ?? (hasPhoneDigits(number) ? unclear : undefined);
+}
+
+/** What is said now puts a short question out of sight: it waits for no yes any more. */
+function outOfSight(before: WalkRecord, turned: Turned): Turned {
+  const { pending } = before.cursor;
+  const lasts = pending?.kind === 'opening' || pending?.kind === 'emergency' || pending?.kind === 'safe';
+  if (!pending || lasts || turned.record.cursor.pending !== pending) return turned;
+  return { ...turned, record: withoutPending(turned.record) };
 }
 
 /** The stop line first. The words are kept as a note, never taken for an answer: the question is asked again. */
@@ -74,17 +85,19 @@ export function takeCallText(
 ): Turned | undefined {
   const { call } = programme.checklist.flow;
   if (!call || !record.call || text === '') return undefined;
-  const turned = takeWords(programme, record, record.call, text, call.words);
-  if (turned) {
+  const { pending: waits } = record.cursor;
+  const taken = takeWords(programme, record, record.call, text, call.words);
+  if (taken) {
+    const turned = outOfSight(record, taken);
     // A note about smoke is kept, and asked about.
-    if (reading.kind !== 'emergency' || record.cursor.pending) return turned;
+    if (reading.kind !== 'emergency' || waits?.kind === 'emergency' || waits?.kind === 'safe') return turned;
     const pending = withPending(turned.record, { kind: 'emergency', matched: reading.matched });
     const asked = say('emergency.is-it', { said: reading.matched }, 'warning');
     return { record: pending, parts: [...turned.parts, asked] };
   }
   if (reading.kind === 'emergency') return undefined;
   const unsafe = unsafeIn(call, text);
-  if (unsafe !== undefined) return takeUnsafe(programme, record, unsafe, text);
+  if (unsafe !== undefined) return outOfSight(record, takeUnsafe(programme, record, unsafe, text));
   const asks = record.cursor.phase === 'asking' || record.cursor.phase === 'readBack';
   if (record.cursor.pending || !asks) return undefined;
   return landElsewhere(programme, record, text, reading, call.words);

@@ -28,10 +28,18 @@ export function takeHandOver(record: WalkRecord, state: CallState, to: HandOverT
   return askToHandOver(record, state, to);
 }
 
+/** The moment from which a code is made: that of the code which still works, or of this turn. */
+function sinceWhen(record: WalkRecord, { left, handsOver }: CallState, to: HandOverTo): string {
+  const since = left?.[to];
+  const hours = handsOver?.hours ?? 0;
+  const over = since === undefined || Date.parse(record.updatedAt) > Date.parse(since) + hours * 3_600_000;
+  return over ? record.updatedAt : since;
+}
+
 /** The caller said yes: the code is made once this turn is kept. */
 export function agreeToHandOver(record: WalkRecord, state: CallState, to: HandOverTo): Turned {
-  const left = [...new Set([...(state.left ?? []), to])];
-  const call: CallState = { ...state, left, ...(to === 'caller' ? { asked: true } : {}) };
+  const left = { ...state.left, [to]: sinceWhen(record, state, to) };
+  const call: CallState = { ...state, left, wasLeft: true, ...(to === 'caller' ? { asked: true } : {}) };
   return { record: { ...withoutPending(record), call }, parts: [], handsOver: to };
 }
 
@@ -45,7 +53,7 @@ function leftParts(left: LeftWalk, to: HandOverTo, reply: Reply): Part[] {
     reach: reach ?? { text: 'hand-over.reach' },
     address: address ?? { text: 'hand-over.address' },
   };
-  const closes = reply.phase === 'readBack' ? [say('hand-over.then-close')] : [];
+  const closes = reply.phase === 'readBack' && to === 'caller' ? [say('hand-over.then-close')] : [];
   const told =
     to === 'caller'
       ? [say('hand-over.read', values), say('hand-over.text', values)]

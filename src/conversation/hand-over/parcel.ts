@@ -8,6 +8,6 @@ import type { HandOverTo } from './terms.ts';
 export function parcelFor(to: HandOverTo, record: WalkRecord): WalkRecord {
   const { call, ...rest } = record;
   if (to === 'caller' || !call) return { ...rest, notes: [] };
-  const { handsOver: _, asked: __, left: ___, ...kept } = call;
+  const { handsOver: _, asked: __, left: ___, wasLeft: ____, usualBefore: _____, ...kept } = call;
   return { ...rest, call: kept };
 }

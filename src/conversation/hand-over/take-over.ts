@@ -3,11 +3,12 @@ import { isOpen, pathOf } from '../../answers/path.ts';
 import { cleanText } from '../../answers/reading/clean-text.ts';
 import { withoutPending, withPending } from '../advance.ts';
 import type { CallState } from '../call/call-state.ts';
+import { usualSeconds } from '../call/short-call.ts';
 import { fittingAnswers } from '../flow-changed.ts';
 import type { Message, Part } from '../message.ts';
 import type { Programme } from '../programme.ts';
 import { readFor } from '../read.ts';
-import { readYesNo } from '../read-yes-no.ts';
+import { readClearly } from '../read-yes-no.ts';
 import type { Cursor, WalkRecord } from '../record.ts';
 import { say } from '../turned.ts';
 import type { FoundCode } from './hand-over.ts';
@@ -32,11 +33,14 @@ function isBusy({ cursor, silent }: WalkRecord): boolean {
 }
 
 /** A call that goes on with somebody else: its time begins anew. */
-function callOver(own: WalkRecord, given: WalkRecord): CallState | undefined {
-  if (!given.call) return undefined;
+function callOver(programme: Programme, own: WalkRecord, given: WalkRecord): CallState {
+  const usualBefore = usualSeconds(programme, given);
+  const begun = { since: given.updatedAt, takenOver: true as const, usualBefore };
+  // With the code of a caller a volunteer gets the answers alone: the opening is theirs.
+  if (!given.call) return { ...own.call, ...begun, opened: [] };
   const behalf = own.call?.behalf ?? given.call.behalf;
   const { minutes: _, ...call } = given.call;
-  return { ...call, ...(behalf === undefined ? {} : { behalf }), since: given.updatedAt, takenOver: true };
+  return { ...call, ...(behalf === undefined ? {} : { behalf }), ...begun };
 }
 
 /** What waits goes on where it stopped; a walk that ended early goes on with what was not asked. */
@@ -55,7 +59,7 @@ function cursorOver(programme: Programme, cursor: Cursor, sheet: AnswerSheet): C
 export function carriedOver(programme: Programme, own: WalkRecord, given: WalkRecord): WalkRecord {
   const { call: _, silent: __, units: theirs, ...rest } = given;
   const units = own.units ?? theirs;
-  const call = own.audience === 'volunteer' ? callOver(own, given) : undefined;
+  const call = own.audience === 'volunteer' ? callOver(programme, own, given) : undefined;
   // It comes from outside: what is no answer to a question is left out.
   const sheet = fittingAnswers(programme, given);
   return {
@@ -98,7 +102,7 @@ export function meetCode(
   const { checklist } = programme;
   // A text may speak of danger, whatever else stands in it.
   if (readFor(checklist, stored, undefined, cleanText(said.text)).kind === 'emergency') return undefined;
-  const agreed = !met.typed && readYesNo(checklist, stored, said.text) === 'yes';
+  const agreed = !met.typed && readClearly(checklist, stored, said.text, 'request') === 'yes';
   if (!met.typed && !agreed) return undefined;
   if (met.kind !== 'walk') return { record: withoutPending(stored), parts: [say(`hand-over.${met.kind}`)] };
   const answered = Object.keys(stored.sheet).length;

@@ -1,5 +1,6 @@
 /** Who goes on: the caller alone, with the answers; or another volunteer, with the whole call. */
-export type HandOverTo = 'caller' | 'colleague';
+export const handOverTos = ['caller', 'colleague'] as const;
+export type HandOverTo = (typeof handOverTos)[number];
 
 /** How long a code works and where it is used, as the chat service says it; nothing while that is not known. */
 export interface HandOverTerms {

@@ -7,6 +7,12 @@ export const Words = z.strictObject({
   language: z.string().regex(/^[a-z]{2}(-[A-Z]{2})?$/),
   yes: Phrases,
   no: Phrases,
+  /** A clear yes to a request on which much hangs: nothing else may stand beside these. */
+  agree: Phrases,
+  /** A clear no to it. */
+  refuse: Phrases,
+  /** A clear yes to whether somebody is out of danger. */
+  safe: Phrases,
   notSure: Phrases,
   skip: Phrases,
   none: Phrases,

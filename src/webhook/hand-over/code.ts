@@ -11,9 +11,9 @@ export function codeFrom(bytes: Uint8Array): string {
   return mod11_10.generate(number.toString().padStart(codeDigits - 1, '0'));
 }
 
-/** A code as it is read out: 4829 1530 6712. */
+/** A code as it is read out: 4829-1530-6712, which no message breaks in two. */
 export function sayCode(code: string): string {
-  return code.replace(/\d{4}(?=\d)/gu, '$& ');
+  return code.replace(/\d{4}(?=\d)/gu, '$&-');
 }
 
 /** What of a text may be a code. */
@@ -23,25 +23,31 @@ export type ReadCode =
   /** Meant as a code, with a digit wrong, missing or too much. */
   | { readonly kind: 'slip' };
 
-/** Around a code that stands alone: "my code is ...", "number: ...". */
-const aroundCode = /(?:(?:the|my|this|here is|here's|it is|it's|send) )*(?:code|number)?(?: is)?[:.,!\s]*/iu
-  .source;
-const alone = new RegExp(`^["'“”\\s]*${aroundCode}((?:\\d[\\s.–—-]*)+)["'“”.!\\s]*$`, 'iu');
+/** Before a code that stands alone: "my code is ...", "send ...". */
+const before = /(?:(?:the|my|this|here is|here's|it is|it's|send) )*(?:code)?(?: is)?[:.,!\s]*/iu.source;
+const alone = new RegExp(`^["'“”\\s]*${before}((?:\\d[\\s.–—-]*)+)["'“”.!\\s]*$`, 'iu');
 const run = /\d(?:[\s.–—-]{0,3}\d){9,}/gu;
 
 const digitsIn = (text: string) => text.replace(/\D/gu, '');
 
+/** Meant as a code though it is none: said to be one, in groups of four, or about as many digits without a space. */
+function isMeant(text: string): boolean {
+  const groups =
+    /^\d{3,5}[\s–—-]+\d{4}[\s–—-]+\d{3,5}$/u.test(text) && digitsIn(text).length > codeDigits - 2;
+  return /\bcode\b/iu.test(text) || groups || /^\d{11,13}$/u.test(text);
+}
+
 /**
  * The code in a text, however it is spaced: alone, or among other words where its check digit holds; nothing when there
- * is none. Ten to fourteen digits alone are meant as a code.
+ * is none, also for a telephone number or a row of measures.
  */
 export function readCode(text: string): ReadCode | undefined {
   const whole = alone.exec(text.trim())?.[1];
   if (whole !== undefined) {
     const digits = digitsIn(whole);
-    if (digits.length < codeDigits - 2 || digits.length > codeDigits + 2) return undefined;
-    const holds = digits.length === codeDigits && mod11_10.validate(digits);
-    return holds ? { kind: 'code', digits, alone: true } : { kind: 'slip' };
+    if (digits.length === codeDigits && mod11_10.validate(digits))
+      return { kind: 'code', digits, alone: true };
+    return isMeant(text.trim()) ? { kind: 'slip' } : undefined;
   }
   const runs = [...text.matchAll(run)].map(([one]) => digitsIn(one));
   const [digits] = runs;

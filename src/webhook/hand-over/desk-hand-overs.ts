@@ -1,7 +1,7 @@
 import { createHmac } from 'node:crypto';
 import type { FoundCode, HandOvers, LeftWalk } from '../../conversation/hand-over/hand-over.ts';
 import { parcelFor } from '../../conversation/hand-over/parcel.ts';
-import type { HandOverTo } from '../../conversation/hand-over/terms.ts';
+import { type HandOverTo, handOverTos } from '../../conversation/hand-over/terms.ts';
 import type { Clock, HandOverStore } from '../../conversation/ports.ts';
 import type { WalkId, WalkRecord } from '../../conversation/record.ts';
 import { createRateLimit } from '../rate-limit.ts';
@@ -34,8 +34,8 @@ export interface HandOverParts {
 export interface Parcel {
   readonly walk: WalkRecord;
   readonly to: HandOverTo;
-  /** Which caller of a walk that was started over it is about. */
-  readonly caller: number;
+  /** Tells calls on one walk apart: when it was first left. */
+  readonly since: string;
 }
 
 /** Passes walks on over a store, and gives them to programs of volunteers. */
@@ -51,13 +51,13 @@ const minutesAfter = (now: Date, minutes: number) => new Date(now.getTime() + mi
 const parcelOf = (record: WalkRecord, to: HandOverTo): Parcel => ({
   walk: parcelFor(to, record),
   to,
-  caller: record.call?.callersBefore ?? 0,
+  since: record.call?.left?.[to] ?? record.startedAt,
 });
 
 /** The codes that a parcel may have, in turn. */
-function codesOf(key: Uint8Array, { walk, to, caller }: Parcel): string[] {
+function codesOf(key: Uint8Array, { walk, to, since }: Parcel): string[] {
   return Array.from({ length: codesEach }, (_, number) => {
-    const what = JSON.stringify(['hand-over code', walk.id, to, caller, number]);
+    const what = JSON.stringify(['hand-over code', walk.id, to, since, number]);
     return codeFrom(createHmac('sha256', key).update(what).digest());
   });
 }
@@ -133,7 +133,8 @@ export function createHandOvers(parts: HandOverParts): DeskHandOvers {
     terms: () => ({ hours, keptDays, ...(reach === undefined ? {} : { reach }) }),
     leave: (record, to) => left.leaveParcel(parcelOf(record, to)),
     renew: async (record) => {
-      for (const to of record.call?.left ?? []) await left.renewParcel(parcelOf(record, to));
+      for (const to of handOverTos)
+        if (record.call?.left?.[to] !== undefined) await left.renewParcel(parcelOf(record, to));
       return true;
     },
     find,

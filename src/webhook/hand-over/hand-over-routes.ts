@@ -16,10 +16,10 @@ export function handOverRoutes({ site }: Desk): Hono<Connection> {
   const app = new Hono<Connection>();
   const { handOvers } = site.shell;
 
-  const parcelOf = ({ walk, to, caller }: z.infer<typeof LeaveBody>): Parcel => {
+  const parcelOf = ({ walk, to, since }: z.infer<typeof LeaveBody>): Parcel => {
     const record = site.readWalk(JSON.stringify(walk));
     if (!record) throw new HttpProblem('not-valid', 'walk: not a walk of this program.');
-    return { walk: { ...record, id: leftId(site.settings.key, record.id) }, to, caller };
+    return { walk: { ...record, id: leftId(site.settings.key, record.id) }, to, since };
   };
 
   app.get('/hand-overs', async (c) => {

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { handOverTos } from '../../conversation/hand-over/terms.ts';
 
 /** The longest text of a message, in characters. */
 export const mostCharacters = 1000;
@@ -43,15 +44,11 @@ export const LeaveBody = z.strictObject({
     .record(z.string(), z.unknown())
     .describe('The walk as `POST /hand-overs/take` gives it: made by this program, not by hand.'),
   to: z
-    .enum(['caller', 'colleague'])
+    .enum(handOverTos)
     .describe('Who goes on: the caller, who sees no notes and no number to call back, or another volunteer.'),
-  caller: z
-    .number()
-    .int()
-    .min(0)
-    .max(10_000)
-    .default(0)
-    .describe('How many callers came before on this walk.'),
+  since: z.iso
+    .datetime()
+    .describe('When it was first left: the same walk with the same moment has the same code.'),
 });
 
 /** What `POST /hand-overs/take` gives. */

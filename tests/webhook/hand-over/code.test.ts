@@ -28,31 +28,40 @@ describe('a code', () => {
       fc.property(codes, (code) => {
         expect(code).toMatch(/^\d{12}$/);
         const said = sayCode(code);
-        expect(said).toMatch(/^\d{4} \d{4} \d{4}$/);
+        expect(said).toMatch(/^\d{4}-\d{4}-\d{4}$/);
         const alone = [
           code,
           said,
           ` ${said} `,
-          said.replaceAll(' ', '-'),
-          said.replaceAll(' ', ' – '),
+          said.replaceAll('-', ' '),
+          said.replaceAll('-', ' – '),
           `Code: ${said}`,
           `my code is ${said}`,
-          `number ${said}`,
-          `my number is ${said}.`,
           `send ${said}`,
           `"${said}"`,
           `it's ${said}!`,
         ];
         for (const text of alone)
           expect(readCode(text), text).toEqual({ kind: 'code', digits: code, alone: true });
-        for (const text of [`${said} thanks`, `Go on with your house walk: send ${said} to 555-0160`])
+        for (const text of [
+          `${said} thanks`,
+          `number ${said}`,
+          `my number is ${said}.`,
+          `Go on with your house walk: send ${said} to 555-0160`,
+        ])
           expect(readCode(text), text).toEqual({ kind: 'code', digits: code, alone: false });
       }),
     );
   });
 
   it('with a digit left out or too much is a slip', () => {
-    for (const text of ['4829 1530 671', '4829 1530 67', '4829 1530 67123', '4829 1530 671234'])
+    for (const text of [
+      '4829 1530 671',
+      '4829-1530-67123',
+      'code 4829 1530 67',
+      '48291530671',
+      '4829153067123',
+    ])
       expect(readCode(text)).toEqual({ kind: 'slip' });
   });
 
@@ -64,6 +73,12 @@ describe('a code', () => {
     '10 ft',
     '+44 7700 900123',
     '555-0142',
+    '541-555-0142',
+    '5415550142',
+    '(541) 555-0142',
+    'number 1 541 555 0142',
+    'number 447700900123',
+    '100 120 80 150',
     'note call 447700900123 back',
     'front 12, left 8, back 10',
     'concrete',

@@ -20,6 +20,14 @@ describe('the question whether a call may be passed on', () => {
     'correct, no',
     'ok but not my number',
     'yes if it is erased tomorrow',
+    'true, she refuses',
+    'ok she refuses',
+    'yes let me ask',
+    'ok hang on',
+    'yes maybe',
+    'they do mind',
+    'probably',
+    'i think so',
     'hmm',
     'not sure',
     'help',
@@ -49,6 +57,39 @@ describe('the question whether a call may be passed on', () => {
       expect(words(await person.type(said))).not.toContain('from your call');
     },
   );
+
+  it.each(['she says yes', 'go ahead', 'yes please', 'no problem', "that's fine, thanks", 'Sure!'])(
+    'is yes with "%s"',
+    async (said) => {
+      const at = openSite();
+      const volunteer = jsonTalk(at, 'volunteer');
+      await volunteer.start({ audience: 'volunteer' });
+      for (const line of [...opening, 'hand over']) await volunteer.type(line);
+      expect(words(await volunteer.type(said))).toContain('Code: ');
+    },
+  );
+
+  it.each([['!'], ['she is getting the ladder'], ['note a note'], ['minutes 9'], ['left out']])(
+    'does not wait for a yes after "%s"',
+    async (said) => {
+      const at = openSite();
+      const volunteer = jsonTalk(at, 'volunteer');
+      await volunteer.start({ audience: 'volunteer' });
+      for (const line of [...opening, 'hand over', said]) await volunteer.type(line);
+      expect(words(await volunteer.type('yes'))).not.toContain('Code: ');
+      for (const line of ['forget me', said]) await volunteer.type(line);
+      expect(words(await volunteer.type('yes'))).not.toContain('Erased');
+    },
+  );
+
+  it('is not heard before smoke in a note', async () => {
+    const at = openSite();
+    const volunteer = jsonTalk(at, 'volunteer');
+    await volunteer.start({ audience: 'volunteer' });
+    for (const line of [...opening, 'hand over']) await volunteer.type(line);
+    expect(words(await volunteer.type('note she sees smoke'))).toMatch(/smoke/u);
+    expect((await volunteer.type('yes')).phase).toBe('emergency');
+  });
 
   it('is not passed on by a yes to another question, after the line dropped', async () => {
     const at = openSite();

@@ -58,7 +58,7 @@ export async function callHandedOver(
   await volunteer.start({ audience: 'volunteer' });
   for (const line of [...opening, asked]) await volunteer.type(line);
   const told = await volunteer.type('yes');
-  const code = /Code: ([\d ]{14})/u.exec(words(told))?.[1] ?? '';
+  const code = /Code: ([\d-]{14})/u.exec(words(told))?.[1] ?? '';
   return { volunteer, told, code };
 }
 

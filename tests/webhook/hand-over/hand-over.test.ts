@@ -7,7 +7,7 @@ describe('a call that is handed over', () => {
     const { told, code } = await callHandedOver(
       openSite({ ROOFDOWN_REACH: 'to 555-0160 as a text message' }),
     );
-    expect(code).toMatch(/^\d{4} \d{4} \d{4}$/);
+    expect(code).toMatch(/^\d{4}-\d{4}-\d{4}$/);
     expect(words(told)).toContain(`read it back to me: ${code}. Send it to 555-0160 as a text message`);
     expect(words(told)).toContain('48 hours');
     expect(told.phase).toBe('asking');
@@ -59,11 +59,11 @@ describe('a call that is handed over', () => {
     const person = jsonTalk(at, 'person');
     await person.start();
     for (const line of ['no', 'california']) await person.type(line);
-    expect(words(await person.type(code))).toContain('2 answers here already');
+    expect(words(await person.type(code))).toContain('2 answers that are here');
     expect(words(await person.type('no'))).not.toContain('from your call');
     await person.type(code);
     // The same code again is no yes.
-    expect(words(await person.type(code))).toContain('2 answers here already');
+    expect(words(await person.type(code))).toContain('2 answers that are here');
     const taken = await person.type('yes');
     expect(words(taken)).toContain('The 3 answers from your call are here');
   });
@@ -85,17 +85,43 @@ describe('a call that is handed over', () => {
     expect(next).not.toContain(code);
   });
 
-  it('loses the number to call back where it waits for a colleague, as soon as it is erased', async () => {
-    for (const erase of [['number none'], ['finish', 'yes', 'no']]) {
-      const at = openSite();
-      const { code, volunteer } = await callHandedOver(at, 'hand over to a colleague');
-      for (const line of erase) await volunteer.type(line);
-      const colleague = jsonTalk(at, 'colleague');
-      const taken = words(await colleague.start({ audience: 'volunteer', text: code }));
-      expect(taken).toContain('The call is yours now');
-      expect(taken).toContain('two dogs');
-      expect(taken).not.toContain('0142');
+  it('loses the number to call back where it waits for a colleague, as soon as the caller wants that', async () => {
+    const at = openSite();
+    const { code, volunteer } = await callHandedOver(at, 'hand over to a colleague');
+    await volunteer.type('number none');
+    const taken = words(await jsonTalk(at, 'colleague').start({ audience: 'volunteer', text: code }));
+    expect(taken).toContain('The call is yours now');
+    expect(taken).toContain('two dogs');
+    expect(taken).not.toContain('0142');
+  });
+
+  it('keeps the number for a colleague when the call is closed, and says so', async () => {
+    const at = openSite();
+    const { code, volunteer } = await callHandedOver(at, 'hand over to a colleague');
+    await volunteer.type('finish');
+    const closed = await volunteer.type('yes');
+    expect(closed.phase).toBe('finished');
+    expect(words(closed)).toContain('It waits with the call for your colleague');
+    expect(JSON.stringify(await at.store.load(volunteer.walk() as never))).not.toContain('0142');
+    const taken = words(await jsonTalk(at, 'colleague').start({ audience: 'volunteer', text: code }));
+    expect(taken).toContain('Call back: 555-0142');
+  });
+
+  it('has another code than any call before on the same telephone', async () => {
+    const at = openSite();
+    const codes: string[] = [];
+    const volunteer = jsonTalk(at, 'volunteer');
+    await volunteer.start({ audience: 'volunteer' });
+    for (let caller = 0; caller < 3; caller += 1) {
+      for (const line of [...opening, 'hand over']) await volunteer.type(line);
+      codes.push(/Code: ([\d-]{14})/u.exec(words(await volunteer.type('yes')))?.[1] ?? '');
+      at.clock.now = new Date(at.clock.now.getTime() + 60_000);
+      for (const line of ['start over', 'yes']) await volunteer.type(line);
     }
+    expect(new Set(codes).size).toBe(3);
+    // Each opens its own call, also after the walk was started over.
+    for (const [number, code] of codes.entries())
+      expect(words(await jsonTalk(at, `caller ${number}`).start({ text: code }))).toContain('from your call');
   });
 
   it('never gives notes and number to whoever has the code of the caller, whatever they say they are', async () => {
@@ -111,7 +137,7 @@ describe('a call that is handed over', () => {
     const volunteer = jsonTalk(at, 'volunteer');
     await volunteer.start({ audience: 'volunteer' });
     for (const line of [...opening, 'finish', 'hand over to a colleague']) await volunteer.type(line);
-    const code = /Code: ([\d ]{14})/u.exec(words(await volunteer.type('yes')))?.[1];
+    const code = /Code: ([\d-]{14})/u.exec(words(await volunteer.type('yes')))?.[1];
     const taken = words(await jsonTalk(at, 'colleague').start({ audience: 'volunteer', text: code }));
     for (const part of ['The call is yours now', '555-0142', 'is it still safe'])
       expect(taken).toContain(part);
@@ -134,7 +160,7 @@ describe('a call that is handed over', () => {
     await volunteer.type('roof condition: curled');
     const late = await (await repeat()).text();
     expect(late).not.toContain(code);
-    expect(late).toContain('the call went on since');
+    expect(late).toContain('asked for this code earlier');
   });
 
   it('works until its time is over', async () => {
@@ -170,7 +196,7 @@ describe('a call that is handed over', () => {
     const volunteer = jsonTalk(at, 'volunteer');
     await volunteer.start({ audience: 'volunteer' });
     for (const line of [...opening, 'roof condition: curled', 'finish']) await volunteer.type(line);
-    expect(words(await volunteer.type('yes'))).toContain('I can pass on your answers');
+    expect(words(await volunteer.type('yes'))).toContain('I can give you a code');
     expect(words(await volunteer.type('yes'))).toContain('Code: ');
     const closed = await volunteer.type('yes');
     expect(closed.phase).toBe('finished');
