@@ -35,6 +35,9 @@ export function takeAnswer(
   answer: Answer,
   note?: ReadingNote,
 ): Turned {
+  // Whether to leave is not left open: whoever is not sure looks, and is asked again.
+  if (step.question.role === 'danger' && answer.status !== 'given')
+    return { record, parts: [say('danger.look', undefined, 'warning')] };
   const whole = merged(record.sheet[step.key], answer);
   const known = { ...record, kinds: kindsWith(record.kinds, step.question) };
   const next = advance(programme, known, { type: 'ANSWER', key: step.key, answer: whole });

@@ -159,9 +159,14 @@ export function composeJobs(page: Page, extent: Extent): Block[] {
   const whole = (job: ReportJob) => extent === 'whole' || (job.rank > 0 && job.rank <= fullOnScreen);
   const also = report.alsoWorth.map((job) => card(page, job, whole(job)));
   const none = report.jobs.length === 0;
+  const known = report.walk.open === 0 && report.toFindOut.length === 0;
   const top = [
     heading(2, say('list')),
-    paragraph(say(none ? 'list.empty' : 'list.intro', { ways: report.waysIn.length })),
+    paragraph(
+      say(none ? (known ? 'list.empty' : 'list.empty-yet') : 'list.intro', {
+        ways: report.waysIn.length,
+      }),
+    ),
   ];
   return [
     ...shortList(page),

@@ -131,6 +131,12 @@ describe('a call with a limit of minutes', () => {
     expect(turnAt(openCall(8), 'go to trees').reply.ask?.question).toBe('trees.count');
   });
 
+  it('says no word of comfort where little is known', () => {
+    const { reply } = turnAt(turnAt(openCall(), 'finish').record, 'yes');
+    expect(saidIn(reply)).toContain('call.closing.too-little');
+    expect(saidIn(reply)).not.toContain('call.closing.nothing');
+  });
+
   it('closes with three jobs to read out, the promise nobody makes, and whom to refer to', () => {
     const { record, seconds } = callOf(full, 8, 20);
     const closed = turnAt(record, 'yes', seconds + 20);

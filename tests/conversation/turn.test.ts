@@ -25,6 +25,27 @@ describe('a turn', () => {
     expect(reply.ask?.key).toBe('about.danger');
   });
 
+  it.each(['not sure', 'skip', 'maybe'])('does not go on from the danger with "%s"', (said) => {
+    const { record, reply } = talk(programme, walkWith(programme), hello, said);
+    expect(saidIn(reply)).toContain('danger.look');
+    expect(reply.ask?.key).toBe('about.danger');
+    expect(record.sheet).toEqual({});
+  });
+
+  it.each(['out of danger', 'we are safe', 'all clear', 'fine'])('takes "%s" for no danger', (said) => {
+    expect(talk(programme, walkWith(programme), hello, said).reply.ask?.key).toBe('about.place');
+  });
+
+  it('does not take a colour for a command', () => {
+    const { reply } = talk(programme, walkWith(programme, {}, 'roof.covering'), 'black');
+    expect(reply.ask?.key).toBe('roof.covering');
+  });
+
+  it.each(['texas', 'Utah', 'another state'])('takes "%s" for a place without rules of its own', (said) => {
+    const { record } = talk(programme, walkWith(programme, {}, 'about.place'), said);
+    expect(record.sheet['about.place']).toMatchObject({ value: 'general' });
+  });
+
   it('counts up the revision each time', () => {
     const record = walkWith(programme);
     expect(talk(programme, record, 'no', 'help', 'zx').record.revision).toBe(record.revision + 3);

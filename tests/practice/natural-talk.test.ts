@@ -28,6 +28,7 @@ describe('questions about danger', () => {
   it.each([
     'ask about danger',
     'any danger?',
+    'is there any smoke or an evacuation order right now?',
     'is there any smoke around?',
     'is everyone safe here?',
     'have you been told to leave?',

@@ -45,7 +45,8 @@ function commandWords(words: Words): CommandWords {
     ),
   );
   const wholeTarget = new Map(phrases.map(([phrase, target]) => [stemsOf(phrase).join(' '), target]));
-  const single = [...whole.keys()].filter((key) => !key.includes(' ') && key.length > 3);
+  // "Black" is no slip of "back".
+  const single = [...whole.keys()].filter((key) => !key.includes(' ') && key.length > 3 && key !== 'back');
   const built = { whole, wholeTarget, starts: buildPhraseBook(phrases), single };
   cache.set(words, built);
   return built;

@@ -1,3 +1,4 @@
+import { isOpen } from '../../answers/path.ts';
 import { assess } from '../../assess/assess.ts';
 import type { RankedGroup } from '../../ranking/rank.ts';
 import { placeValues } from '../../report/place-text.ts';
@@ -38,6 +39,16 @@ function cautionsOf(programme: Programme, groups: readonly RankedGroup[]): strin
   return flow.cautions.flatMap(({ id }) => (firsts.has(id) ? [id] : []));
 }
 
+/** Above this share of questions without an answer, that nothing was found says nothing. Judgement. */
+const mostUnknown = 0.2;
+
+/** What is said where no job is on the list: that all is well only where most is known. */
+function nothingPart({ path }: ReturnType<typeof assess>, { sheet }: WalkRecord): Part {
+  const unknown = path.steps.filter((step) => isOpen(step, sheet) || sheet[step.key]?.status === 'notSure');
+  const little = unknown.length > mostUnknown * path.steps.length;
+  return say(little ? 'call.closing.too-little' : 'call.closing.nothing');
+}
+
 /** What ends a call: what to read out, whom to refer to, after what the channel makes of the house. */
 export function closingParts(programme: Programme, record: WalkRecord): Part[] {
   const assessment = assess(programme.checklist, record.sheet);
@@ -52,7 +63,9 @@ export function closingParts(programme: Programme, record: WalkRecord): Part[] {
   return [
     { kind: 'report' },
     say('call.closing.title', undefined, 'heading'),
-    ...(first.length > 0 ? [say('call.closing.read'), ...jobs, ...cautions] : [say('call.closing.nothing')]),
+    ...(first.length > 0
+      ? [say('call.closing.read'), ...jobs, ...cautions]
+      : [nothingPart(assessment, record)]),
     say('call.closing.promise'),
     say('call.closing.refer', { authority: { text: `rulebook/${assessment.path.rulebook}/authority` } }),
     ...(notes.length > 0 ? [say('call.closing.notes', { notes: { list: notes } }, 'quiet')] : []),

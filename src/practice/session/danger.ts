@@ -37,6 +37,10 @@ function speaksToResident(said: Said): boolean {
   return verb === 'ask' || verb === 'caution' || verb === 'advise';
 }
 
+/** "Is there any smoke or an order to leave?", "I ask the resident whether they see flames": the trainee asks, and tells nothing. */
+const asksAboutDanger = (said: Said): boolean =>
+  (said.verb === 'wonder' && asksWhether(said)) || (said.verb === 'ask' && !isAboutSelf(said));
+
 function ideasFor(practice: Practice, said: Said): Ideas | undefined {
   switch (said.verb) {
     case 'wonder':
@@ -62,7 +66,7 @@ function ideasFor(practice: Practice, said: Said): Ideas | undefined {
 export function heardDanger(practice: Practice, said: Said): HeardDanger | undefined {
   const { flow } = practice.programme.checklist;
   const danger = findDanger(said.tokens, practice.words, flow.questions);
-  if (!danger || sendsAway(practice, said)) return undefined;
+  if (!danger || sendsAway(practice, said) || asksAboutDanger(said)) return undefined;
   const ideas = ideasFor(practice, said);
   const heard = { sure: danger.sure, matched: danger.matched };
   if (!ideas || (danger.sure && !speaksToResident(said)))
