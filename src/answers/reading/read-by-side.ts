@@ -91,9 +91,14 @@ const namesSides = (items: readonly SideItem[]): boolean =>
 function readItems(items: readonly SideItem[], reader: SideReader): Assignment[] | NoValue {
   const at = items.findIndex((item) => item.type === 'except');
   const before = items.slice(0, Math.max(at, 0)).filter((item) => item.type !== 'break');
-  const exception = at >= 0 && !namesSides(before) && namesSides(items.slice(at + 1));
+  const after = items.slice(at + 1);
+  // "Left and right but not the back": what is taken out of named sides was not among them.
+  const takenOut =
+    at >= 0 && namesSides(before) && after.length > 0 && after.every((item) => item.type === 'sides');
+  if (takenOut) return readPlain(items.slice(0, at), reader);
+  const exception = at >= 0 && !namesSides(before) && namesSides(after);
   if (!exception || (before.length === 0 && !reader.rules.namingIsYes)) return readPlain(items, reader);
-  return readException(before, items.slice(at + 1), reader);
+  return readException(before, after, reader);
 }
 
 /** Words that mean nothing beside sides are dropped, so that the sides round them stand together. */

@@ -59,6 +59,8 @@ const onWhichSides: readonly Row[] = [
   ['all but the back', BUT_BACK],
   ['all but 3', BUT_BACK],
   ['everywhere but back', BUT_BACK],
+  ['both sides but not the back', 'front no, left yes, back no, right yes'],
+  ['front and back except the left', 'front yes, left no, back yes, right no'],
   ['everywhere except at the rear', BUT_BACK],
   ['yes except the back', BUT_BACK],
   ['just not the back', BUT_BACK],
