@@ -10,6 +10,12 @@ function stepOf(checklist: Checklist, record: WalkRecord): Step | undefined {
   return key === undefined ? undefined : pathOf(checklist.index, record.sheet).byKey.get(key);
 }
 
+/** The cautions of a question; a caller, who stays on the ground, is not told how to go inside an attic. */
+function cautionsHere({ flow }: Checklist, { call }: WalkRecord, step: Step): readonly string[] {
+  const unsaid = new Set(call ? flow.cautions.filter((one) => one.notInCalls).map((one) => one.id) : []);
+  return step.question.cautions.filter((id) => !unsaid.has(id));
+}
+
 /** How to look, what good looks like, and what else may be typed. */
 export function helpParts(checklist: Checklist, record: WalkRecord): Part[] {
   const step = stepOf(checklist, record);
@@ -18,7 +24,7 @@ export function helpParts(checklist: Checklist, record: WalkRecord): Part[] {
   return [
     say('help.look', { text: { text: `question/${id}/look` } }),
     say('help.good', { text: { text: `question/${id}/good` } }),
-    ...step.question.cautions.map((caution) => say(`caution/${caution}`, undefined, 'warning')),
+    ...cautionsHere(checklist, record, step).map((id) => say(`caution/${id}`, undefined, 'warning')),
     say('help.commands', undefined, 'quiet'),
   ];
 }

@@ -115,6 +115,19 @@ describe('the number to call back', () => {
   });
 });
 
+describe('help in a call', () => {
+  it('never tells a caller how to go into an attic', () => {
+    const asked = turnAt(openCall(), 'go to vents');
+    const record = { ...asked.record, cursor: { phase: 'asking' as const, key: 'vents.attic' } };
+    const said = saidIn(turnAt(record, 'help').reply);
+    expect(said).toContain('help.look');
+    expect(said).not.toContain('caution/attic');
+    const { call: _, ...alone } = record;
+    const resident = { ...alone, audience: 'resident' as const };
+    expect(saidIn(turnAt(resident, 'help').reply)).toContain('caution/attic');
+  });
+});
+
 describe('the stop line', () => {
   it('is one key away at any moment, and changes nothing', () => {
     for (const record of [call([]).record, call(['no']).record, openCall()]) {

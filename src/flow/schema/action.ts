@@ -53,6 +53,8 @@ export type Action = z.infer<typeof Action>;
 
 /** What can hurt someone or break a rule. */
 export const Caution = z.strictObject({
+  /** How to do what a caller on the phone is asked not to do at all: never said in a call. */
+  notInCalls: z.boolean().default(false),
   id: Id,
   say: Text,
   /** Words in an action that call for this caution. */
