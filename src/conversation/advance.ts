@@ -26,3 +26,12 @@ export function withoutPending(record: WalkRecord): WalkRecord {
   const { pending: _, ...cursor } = record.cursor;
   return { ...record, cursor };
 }
+
+/** What of the short questions waits for its answer whatever else is said. */
+const lasting: ReadonlySet<Pending['kind']> = new Set(['emergency', 'safe', 'opening']);
+
+/** The record without a short question that is out of sight: a later yes is none to it. */
+export function withoutPassing(record: WalkRecord): WalkRecord {
+  const { pending } = record.cursor;
+  return pending === undefined || lasting.has(pending.kind) ? record : withoutPending(record);
+}

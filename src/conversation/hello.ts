@@ -1,4 +1,4 @@
-import { withoutPending } from './advance.ts';
+import { withoutPassing } from './advance.ts';
 import { closingParts } from './call/closing.ts';
 import { openingParts, resumedParts } from './call/opening.ts';
 import { askSafe } from './emergency.ts';
@@ -21,19 +21,12 @@ function finishedBefore(programme: Programme, record: WalkRecord): Turned {
   return { record, parts: [...parts, say('help.finished', undefined, 'quiet')] };
 }
 
-/** A short question that is out of sight does not wait for a yes any more; those about danger and of an opening do. */
-function withoutStale(record: WalkRecord): WalkRecord {
-  const kind = record.cursor.pending?.kind;
-  const waits = kind === undefined || kind === 'emergency' || kind === 'safe' || kind === 'opening';
-  return waits ? record : withoutPending(record);
-}
-
 /** What a volunteer is told who comes back to a call, before what comes next. */
 const resumedCall = (record: WalkRecord): Part[] => (record.call ? resumedParts(record, record.call) : []);
 
 /** A person arrives or comes back. */
 export function hello(programme: Programme, stored: WalkRecord): Turned {
-  const record = withoutStale(stored);
+  const record = withoutPassing(stored);
   const { phase, pending } = record.cursor;
   if (pending?.kind === 'emergency')
     return { record, parts: [say('emergency.is-it', { said: pending.matched }, 'warning')] };

@@ -1,6 +1,6 @@
 import type { Checklist } from '../assess/checklist.ts';
-import type { Words } from '../flow/schema/words.ts';
 import type { WalkRecord } from './record.ts';
+import { wordsOf } from './words-of.ts';
 
 const plain = (text: string) =>
   text
@@ -9,10 +9,6 @@ const plain = (text: string) =>
     .replace(/[^\p{L}\p{N}' ]+/gu, ' ')
     .replace(/\s+/g, ' ')
     .trim();
-
-function wordsOf({ flow }: Checklist, record: WalkRecord): Words | undefined {
-  return flow.words[record.language] ?? flow.words[flow.walk.language];
-}
 
 /** In a text that begins with a yes, these may take it back or tie it to something: it is no clear yes. */
 const denies =

@@ -5,6 +5,7 @@ import type { Reading } from '../answers/reading/reading.ts';
 import type { Checklist } from '../assess/checklist.ts';
 import type { WalkRecord } from './record.ts';
 import { unitsOf } from './units.ts';
+import { wordsOf } from './words-of.ts';
 
 /** Every key of a group that stands anywhere on the sheet, so that none is given out twice. */
 function usedMembers(sheet: AnswerSheet, group: string): string[] {
@@ -22,7 +23,7 @@ export function readFor(
   text: string,
 ): Reading {
   const { flow, index } = checklist;
-  const words = flow.words[record.language] ?? flow.words[flow.walk.language];
+  const words = wordsOf(checklist, record);
   if (!words) throw new Error(`The flow has no words for "${record.language}".`);
   const group = step?.question.counts;
   const members = group === undefined ? [] : membersOf(index, record.sheet, group);

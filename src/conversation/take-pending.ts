@@ -10,6 +10,7 @@ import type { Programme } from './programme.ts';
 import { readClearly, readYesNo } from './read-yes-no.ts';
 import type { Pending, WalkRecord } from './record.ts';
 import { say, type Turned } from './turned.ts';
+import { wordsOf } from './words-of.ts';
 
 /** What is left after erasing is only for this reply: it is not kept. */
 function forget(record: WalkRecord): Turned {
@@ -29,9 +30,7 @@ function takeHandOverAnswer(
 ): Turned {
   const { call } = record;
   if (!call) return { record: withoutPending(record), parts: [] };
-  const { flow } = programme.checklist;
-  const words = flow.words[record.language] ?? flow.words[flow.walk.language];
-  const passed = isPhrase(text, words?.skip ?? []);
+  const passed = isPhrase(text, wordsOf(programme.checklist, record)?.skip ?? []);
   const answer = passed ? 'no' : readClearly(programme.checklist, record, text, 'request');
   if (answer === 'yes') return agreeToHandOver(record, call, pending.to);
   if (answer === undefined) return { record, parts: [say('hand-over.yes-or-no')] };

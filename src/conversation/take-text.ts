@@ -1,7 +1,7 @@
 import type { Step } from '../answers/path.ts';
 import { cleanText } from '../answers/reading/clean-text.ts';
 import type { Reading } from '../answers/reading/reading.ts';
-import { advance, withoutPending, withPending } from './advance.ts';
+import { advance, withoutPassing, withoutPending, withPending } from './advance.ts';
 import { wantsToGuide } from './call/guide-call.ts';
 import { takeOpeningText } from './call/opening.ts';
 import { takeCallText } from './call/take-call-text.ts';
@@ -35,7 +35,7 @@ export function takeText(programme: Programme, record: WalkRecord, raw: string):
     const pending = withPending(record, { kind: 'emergency', matched: reading.matched });
     return { record: pending, parts: [say('emergency.is-it', { said: reading.matched }, 'warning')] };
   }
-  return takeFree(programme, withoutShortQuestion(record), text, reading, step);
+  return takeFree(programme, withoutPassing(record), text, reading, step);
 }
 
 /** What is said to a short question that waits; danger is asked about before it. */
@@ -50,12 +50,6 @@ function takeShortAnswer(
   if (pending.kind === 'opening') return takeOpeningText(programme, record, text, reading);
   if (reading.kind === 'emergency' && pending.kind !== 'emergency') return undefined;
   return takePending(programme, record, text, reading);
-}
-
-/** Without a short question that was left for something else; the opening of a call is gone through. */
-function withoutShortQuestion(record: WalkRecord): WalkRecord {
-  const { pending } = record.cursor;
-  return pending === undefined || pending.kind === 'opening' ? record : withoutPending(record);
 }
 
 /** What is said while nothing but the walk waits. */

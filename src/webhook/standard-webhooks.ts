@@ -16,6 +16,21 @@ export function sign(key: Uint8Array, id: string, timestamp: number, body: strin
   return `v1,${createHmac('sha256', key).update(`${id}.${timestamp}.${body}`).digest('base64')}`;
 }
 
+/** The headers of a request that is signed now; unsigned without a key. */
+export function headersFor(
+  key: Uint8Array | undefined,
+  id: string,
+  now: Date,
+  signed: string,
+): Record<string, string> {
+  const timestamp = Math.floor(now.getTime() / 1000);
+  return {
+    'webhook-id': id,
+    'webhook-timestamp': String(timestamp),
+    ...(key ? { 'webhook-signature': sign(key, id, timestamp, signed) } : {}),
+  };
+}
+
 /** The three headers of a signed request. */
 export interface SignedHeaders {
   readonly id: string | undefined;

@@ -1,8 +1,8 @@
 import { createHash, randomUUID } from 'node:crypto';
 import * as z from 'zod';
 import type { HandOvers, LeftWalk } from '../../conversation/hand-over/hand-over.ts';
-import { parcelFor } from '../../conversation/hand-over/parcel.ts';
-import { type HandOverTerms, type HandOverTo, handOverTos } from '../../conversation/hand-over/terms.ts';
+import { type Parcel, parcelOf, parcelsLeft } from '../../conversation/hand-over/parcel.ts';
+import type { HandOverTerms } from '../../conversation/hand-over/terms.ts';
 import type { WalkId, WalkRecord } from '../../conversation/record.ts';
 import { dataFolderPath } from '../../storage/data-folder.ts';
 import { machineName } from '../../storage/machine-name.ts';
@@ -32,12 +32,8 @@ function send({ io, address }: Service, request: Omit<ServiceRequest, 'id'>, id?
   return sendToService(io, address, { ...request, id: named });
 }
 
-/** A walk as it is sent: only what whoever goes on may see. */
-const bodyOf = (record: WalkRecord, to: HandOverTo) =>
-  JSON.stringify({ walk: parcelFor(to, record), to, since: record.call?.left?.[to] ?? record.startedAt });
-
-async function leave(service: Service, record: WalkRecord, to: HandOverTo): Promise<LeftWalk> {
-  const answer = await send(service, { method: 'POST', path: '/hand-overs', body: bodyOf(record, to) });
+async function leave(service: Service, parcel: Parcel): Promise<LeftWalk> {
+  const answer = await send(service, { method: 'POST', path: '/hand-overs', body: JSON.stringify(parcel) });
   if (answer.kind !== 'ok') return { kind: 'failed', why: answer.why };
   const left = Left.safeParse(answer.body);
   if (!left.success)
@@ -48,9 +44,8 @@ async function leave(service: Service, record: WalkRecord, to: HandOverTo): Prom
 }
 
 async function renew(service: Service, record: WalkRecord): Promise<boolean> {
-  for (const to of handOverTos) {
-    if (record.call?.left?.[to] === undefined) continue;
-    const request = { method: 'PUT', path: '/hand-overs', body: bodyOf(record, to) } as const;
+  for (const parcel of parcelsLeft(record)) {
+    const request = { method: 'PUT', path: '/hand-overs', body: JSON.stringify(parcel) } as const;
     if ((await send(service, request)).kind !== 'ok') return false;
   }
   return true;
@@ -112,7 +107,7 @@ export async function openChatService(
   const terms = await askTerms(service, away);
   return {
     terms: () => terms,
-    leave: (record, to) => leave(service, record, to),
+    leave: (record, to) => leave(service, parcelOf(record, to)),
     renew: (record) => renew(service, record),
     withdraw: (walk) => withdraw(service, walk),
     find: async (text) => (readCode(text)?.kind === 'code' ? { kind: 'elsewhere' } : undefined),

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { isLoopback } from '../../webhook/loopback.ts';
-import { readSecret, sign } from '../../webhook/standard-webhooks.ts';
+import { headersFor, readSecret } from '../../webhook/standard-webhooks.ts';
 import type { CommandIo } from '../io.ts';
 import { ProgramError } from '../program-error.ts';
 
@@ -48,17 +48,6 @@ export function serviceAddress(io: CommandIo, server: string): ServiceAddress {
   return { origin: url.origin, key };
 }
 
-function headersOf({ key }: ServiceAddress, { id, method, path, body }: ServiceRequest, now: Date) {
-  const timestamp = Math.floor(now.getTime() / 1000);
-  const signed = body ?? `${method} ${path}`;
-  return {
-    ...(body === undefined ? {} : { 'content-type': 'application/json' }),
-    'webhook-id': id,
-    'webhook-timestamp': String(timestamp),
-    ...(key ? { 'webhook-signature': sign(key, id, timestamp, signed) } : {}),
-  };
-}
-
 async function answerOf(response: Response, { origin }: ServiceAddress): Promise<ServiceAnswer> {
   const text = await response.text();
   const body: unknown = parse(text);
@@ -92,14 +81,17 @@ export async function sendToService(
   address: ServiceAddress,
   request: ServiceRequest,
 ): Promise<ServiceAnswer> {
-  const { method, path, body } = request;
+  const { method, path, body, id } = request;
   const signal = AbortSignal.timeout(patienceMilliseconds);
   let answer: ServiceAnswer = { kind: 'away', why: '' };
   for (let attempt = 0; attempt < tries && answer.kind === 'away' && !signal.aborted; attempt++) {
     try {
       const response = await fetch(address.origin + path, {
         method,
-        headers: headersOf(address, request, io.clock()),
+        headers: {
+          ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+          ...headersFor(address.key, id, io.clock(), body ?? `${method} ${path}`),
+        },
         ...(body === undefined ? {} : { body }),
         redirect: 'manual',
         signal,

@@ -6,6 +6,7 @@ import type { Programme } from '../programme.ts';
 import { readClearly, readYesNo } from '../read-yes-no.ts';
 import type { WalkRecord } from '../record.ts';
 import { say, type Turned } from '../turned.ts';
+import { wordsOf } from '../words-of.ts';
 import { takeNumber, withoutNumber } from './call-back.ts';
 import { type CallState, type OpeningAsk, openingAsks } from './call-state.ts';
 import { afterPhrase, isPhrase } from './spoken-words.ts';
@@ -94,7 +95,7 @@ function takeOpening(
   text: string,
 ): Turned {
   const { flow } = programme.checklist;
-  const words = flow.words[record.language] ?? flow.words[flow.walk.language];
+  const words = wordsOf(programme.checklist, record);
   const passed = isPhrase(text, [...(words?.skip ?? []), ...(words?.notSure ?? [])]);
   switch (ask) {
     case 'ground':

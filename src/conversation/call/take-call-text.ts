@@ -1,6 +1,6 @@
 import type { Reading } from '../../answers/reading/reading.ts';
 import type { Call } from '../../flow/schema/call.ts';
-import { withoutPending, withPending } from '../advance.ts';
+import { withoutPassing, withPending } from '../advance.ts';
 import { takeHandOver } from '../hand-over/leave.ts';
 import type { HandOverTo } from '../hand-over/terms.ts';
 import type { Programme } from '../programme.ts';
@@ -60,10 +60,8 @@ function takeWords(
 
 /** What is said now puts a short question out of sight: it waits for no yes any more. */
 function outOfSight(before: WalkRecord, turned: Turned): Turned {
-  const { pending } = before.cursor;
-  const lasts = pending?.kind === 'opening' || pending?.kind === 'emergency' || pending?.kind === 'safe';
-  if (!pending || lasts || turned.record.cursor.pending !== pending) return turned;
-  return { ...turned, record: withoutPending(turned.record) };
+  if (turned.record.cursor.pending !== before.cursor.pending) return turned;
+  return { ...turned, record: withoutPassing(turned.record) };
 }
 
 /** The stop line first. The words are kept as a note, never taken for an answer: the question is asked again. */

@@ -2,7 +2,7 @@ import type { Delivery, DeliveryOutcome } from '../../conversation/ports.ts';
 import { describeError } from '../answer-message.ts';
 import type { Metrics } from '../metrics.ts';
 import type { Site } from '../site.ts';
-import { sign } from '../standard-webhooks.ts';
+import { headersFor } from '../standard-webhooks.ts';
 import { nextAttempt } from './backoff.ts';
 
 /** Where finished walks go, and how they are sent. */
@@ -27,12 +27,9 @@ async function attempt(site: Site, to: DeliverTo, delivery: Delivery): Promise<n
   const record = await site.shell.store.load(delivery.walk);
   if (!record) return 'gone';
   const body = bodyOf(site, delivery, site.makeReport(record, 'json'));
-  const timestamp = Math.floor(site.shell.clock().getTime() / 1000);
   const headers = {
     'content-type': 'application/json',
-    'webhook-id': delivery.id,
-    'webhook-timestamp': String(timestamp),
-    'webhook-signature': sign(to.key, delivery.id, timestamp, body),
+    ...headersFor(to.key, delivery.id, site.shell.clock(), body),
   };
   return to.send(to.url, headers, body);
 }

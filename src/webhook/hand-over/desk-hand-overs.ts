@@ -1,7 +1,6 @@
 import { createHmac } from 'node:crypto';
 import type { FoundCode, HandOvers, LeftWalk } from '../../conversation/hand-over/hand-over.ts';
-import { parcelFor } from '../../conversation/hand-over/parcel.ts';
-import { type HandOverTo, handOverTos } from '../../conversation/hand-over/terms.ts';
+import { type Parcel, parcelOf, parcelsLeft } from '../../conversation/hand-over/parcel.ts';
 import type { Clock, HandOverStore } from '../../conversation/ports.ts';
 import type { WalkId, WalkRecord } from '../../conversation/record.ts';
 import { createRateLimit } from '../rate-limit.ts';
@@ -30,14 +29,6 @@ export interface HandOverParts {
   readonly readWalk: (json: string) => WalkRecord | undefined;
 }
 
-/** A walk to be left, with what its code is made from. */
-export interface Parcel {
-  readonly walk: WalkRecord;
-  readonly to: HandOverTo;
-  /** Tells calls on one walk apart: when it was first left. */
-  readonly since: string;
-}
-
 /** Passes walks on over a store, and gives them to programs of volunteers. */
 export interface DeskHandOvers extends HandOvers {
   readonly leaveParcel: (parcel: Parcel) => Promise<LeftWalk>;
@@ -47,12 +38,6 @@ export interface DeskHandOvers extends HandOvers {
 }
 
 const minutesAfter = (now: Date, minutes: number) => new Date(now.getTime() + minutes * 60_000).toISOString();
-
-const parcelOf = (record: WalkRecord, to: HandOverTo): Parcel => ({
-  walk: parcelFor(to, record),
-  to,
-  since: record.call?.left?.[to] ?? record.startedAt,
-});
 
 /** The codes that a parcel may have, in turn. */
 function codesOf(key: Uint8Array, { walk, to, since }: Parcel): string[] {
@@ -133,8 +118,7 @@ export function createHandOvers(parts: HandOverParts): DeskHandOvers {
     terms: () => ({ hours, keptDays, ...(reach === undefined ? {} : { reach }) }),
     leave: (record, to) => left.leaveParcel(parcelOf(record, to)),
     renew: async (record) => {
-      for (const to of handOverTos)
-        if (record.call?.left?.[to] !== undefined) await left.renewParcel(parcelOf(record, to));
+      for (const parcel of parcelsLeft(record)) await left.renewParcel(parcel);
       return true;
     },
     find,

@@ -1,5 +1,6 @@
 import { Hono } from 'hono';
 import type * as z from 'zod';
+import type { Parcel } from '../../conversation/hand-over/parcel.ts';
 import type { WalkId } from '../../conversation/record.ts';
 import type { Desk } from '../answer-message.ts';
 import type { Connection } from '../json/json-channel.ts';
@@ -7,7 +8,6 @@ import { parseBody, readSigned } from '../json/read-request.ts';
 import { LeaveBody, TakeBody } from '../json/schemas.ts';
 import { leftId, seenId } from '../keyed-hash.ts';
 import { HttpProblem } from '../problem.ts';
-import type { Parcel } from './desk-hand-overs.ts';
 
 const noStore = { 'cache-control': 'no-store' };
 
